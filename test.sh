@@ -3,6 +3,7 @@
 # and prints "N passed, N failed" last. A check that could not run counts as failed.
 set -u
 cd "$(dirname "$0")" || exit 3
+export DOTNET_CLI_TELEMETRY_OPTOUT=1 TESTINGPLATFORM_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1
 log=$(mktemp -d)
 trap 'rm -rf "$log"' EXIT
 
