@@ -38,6 +38,9 @@ public sealed class FourDigitSection : Section
     public override bool ThicknessIsSquareToCamber => _meanLine is not null;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<double> Joins => _meanLine is { } line ? [line.Place] : [];
+
+    /// <inheritdoc/>
     public override double HalfThickness(double x)
     {
         x = Math.Clamp(x, 0, 1);

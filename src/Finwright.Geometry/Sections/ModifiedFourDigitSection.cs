@@ -28,6 +28,9 @@ public sealed class ModifiedFourDigitSection : Section
         ThicknessRatio = thicknessPercent / 100.0;
         if (camberPercent > 0)
             _meanLine = new(camberPercent / 100.0, camberTenths / 10.0);
+        Joins = camberPercent == 0 || camberTenths == thickestTenths
+            ? [thickestTenths / 10.0]
+            : [Math.Min(camberTenths, thickestTenths) / 10.0, Math.Max(camberTenths, thickestTenths) / 10.0];
     }
 
     /// <inheritdoc/>
@@ -41,6 +44,9 @@ public sealed class ModifiedFourDigitSection : Section
 
     /// <inheritdoc/>
     public override bool ThicknessIsSquareToCamber => _meanLine is not null;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<double> Joins { get; }
 
     /// <inheritdoc/>
     public override double HalfThickness(double x) => ThicknessRatio * _form.At(x);

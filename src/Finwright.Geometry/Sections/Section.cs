@@ -22,6 +22,17 @@ public abstract class Section
     /// <summary>Whether thickness is laid square to the camber line; else along y.</summary>
     public virtual bool ThicknessIsSquareToCamber => false;
 
+    /// <summary>
+    /// How far the thickness is turned from along y (0) to square to the camber line (1). In between only for a blend of both kinds.
+    /// </summary>
+    public virtual double SquareShare => ThicknessIsSquareToCamber ? 1 : 0;
+
+    /// <summary>
+    /// Places inside the chord where the curvature or its slope may jump, rising, chords from the nose. Integrals and panels
+    /// that respect them keep their full accuracy.
+    /// </summary>
+    public virtual IReadOnlyList<double> Joins => [];
+
     /// <summary>Half thickness at x, chords; starts as √x at the nose, may end blunt at x = 1.</summary>
     /// <param name="x">Distance from the nose along the chord, 0 to 1.</param>
     public abstract double HalfThickness(double x);

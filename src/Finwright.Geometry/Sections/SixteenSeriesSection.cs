@@ -45,6 +45,9 @@ public sealed class SixteenSeriesSection : Section
     public override bool ThicknessIsSquareToCamber => _load > 0;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<double> Joins => [0.5];
+
+    /// <inheritdoc/>
     public override double HalfThickness(double x) => ThicknessRatio * Form.At(x);
 
     /// <inheritdoc/>
