@@ -25,7 +25,7 @@ public static class StrokeFont
 
     private const double SpaceWidth = 2;
 
-    private static readonly FrozenDictionary<char, StrokeGlyph> _glyphs = new Dictionary<char, string>
+    private static readonly FrozenDictionary<char, StrokeGlyph> Glyphs = new Dictionary<char, string>
     {
         ['A'] = "0,0 2,6 4,0|0.6667,2 3.3333,2",
         ['B'] = "0,0 0,6 3,6 4,5 4,4 3,3 0,3|3,3 4,2 4,1 3,0 0,0",
@@ -70,14 +70,14 @@ public static class StrokeFont
     }.ToFrozenDictionary(pair => pair.Key, pair => Parse(pair.Value));
 
     /// <summary>Every character that can be engraved, in ordinal order.</summary>
-    public static IReadOnlyList<char> Characters { get; } = [.. _glyphs.Keys.Order()];
+    public static IReadOnlyList<char> Characters { get; } = [.. Glyphs.Keys.Order()];
 
     /// <summary>The letter for a character.</summary>
     /// <param name="character">Capital, digit, dash, plus, dot or space.</param>
     /// <param name="glyph">The letter; null when there is none.</param>
     /// <returns>False when the font has no such letter.</returns>
     public static bool TryGet(char character, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out StrokeGlyph? glyph) =>
-        _glyphs.TryGetValue(character, out glyph);
+        Glyphs.TryGetValue(character, out glyph);
 
     private static StrokeGlyph Parse(string drawing)
     {

@@ -9,7 +9,7 @@ public static class StrokeText
     /// <summary>Height below which the letters close up, in pen widths: then the bars of an E stand less than two pen widths apart.</summary>
     public const double LeastHeightInPens = 7;
 
-    private static readonly BufferParameters _roundPen = new(4, EndCapStyle.Round, JoinStyle.Round, 5) { SimplifyFactor = 0 };
+    private static readonly BufferParameters RoundPen = new(4, EndCapStyle.Round, JoinStyle.Round, 5) { SimplifyFactor = 0 };
 
     /// <summary>Width of a line of text over the pen's outer edges, metres.</summary>
     /// <param name="text">Characters of <see cref="StrokeFont"/>, at least one.</param>
@@ -43,7 +43,7 @@ public static class StrokeText
             x += (glyph.Width + StrokeFont.LetterGap) * unit + pen;
         }
 
-        return PlaneAreas.ToRings(PlaneAreas.Factory.CreateGeometryCollection([.. strokes]).Buffer(pen / 2, _roundPen));
+        return PlaneAreas.ToRings(PlaneAreas.Factory.CreateGeometryCollection([.. strokes]).Buffer(pen / 2, RoundPen));
     }
 
     private static double Unit(string text, double height, double pen)
