@@ -10,15 +10,15 @@ public sealed record FinDesign
     public const int CurrentFormat = 2;
 
     /// <summary>Version of the file format.</summary>
-    [Input("Version of the design file format. Older files are brought up to date when read.", Minimum = 1, Maximum = CurrentFormat, Reason = "Written by this program.")]
+    [Input("Version of the design file format. Older files are brought up to date when read.", Minimum = CurrentFormat, Maximum = CurrentFormat, Reason = "Written by this program.")]
     public int Format { get; init; } = CurrentFormat;
 
     /// <summary>Name of the fin.</summary>
-    [Input("Name of the fin, as it appears on files and papers.")]
+    [Input("Name of the fin, as it appears on files and papers.", MaximumLength = 60)]
     public required string Name { get; init; }
 
     /// <summary>Free text of the maker.</summary>
-    [Input("A note to yourself: what this fin is meant to try.", Reason = "Nothing depends on it.")]
+    [Input("A note to yourself: what this fin is meant to try.", MaximumLength = DesignLimits.NoteLength, Lines = true, Reason = "Nothing depends on it.")]
     public string Note { get; init; } = "";
 
     /// <summary>Rider, board, sail and spot.</summary>

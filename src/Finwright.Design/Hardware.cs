@@ -1,18 +1,24 @@
+using System.Text.Json.Serialization;
+
 namespace Finwright.Design;
 
 /// <summary>Metric coarse threads that fins use.</summary>
 public enum Thread
 {
     /// <summary>M4 × 0.7.</summary>
+    [JsonStringEnumMemberName("M4")]
     M4,
 
     /// <summary>M5 × 0.8.</summary>
+    [JsonStringEnumMemberName("M5")]
     M5,
 
     /// <summary>M6 × 1.0.</summary>
+    [JsonStringEnumMemberName("M6")]
     M6,
 
     /// <summary>M8 × 1.25.</summary>
+    [JsonStringEnumMemberName("M8")]
     M8,
 }
 

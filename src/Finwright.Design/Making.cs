@@ -40,7 +40,7 @@ public enum ChordPlace
 public sealed record Parts
 {
     /// <summary>Part number engraved on the root face.</summary>
-    [Input("Number engraved on the root face of the blade: capitals, digits, dash, dot and space, at most 12; empty for none.", Reason = "Two fins that look alike are told apart by it; left empty nothing is engraved.")]
+    [Input("Number engraved on the root face of the blade: capitals, digits, dash, dot and space, at most 12; empty for none.", MaximumLength = 12, Reason = "Two fins that look alike are told apart by it; left empty nothing is engraved.")]
     public string Number { get; init; } = "";
 
     /// <summary>Depth of the engraving, mm.</summary>

@@ -149,7 +149,7 @@ public sealed record SectionStation
 public sealed record ImportedSection
 {
     /// <summary>Name used by the stations.</summary>
-    [Input("Name by which stations refer to it.")]
+    [Input("Name by which stations refer to it.", MaximumLength = 60)]
     public required string Name { get; init; }
 
     /// <summary>File of coordinate columns beside the design file; null when the points are given here.</summary>
@@ -157,7 +157,7 @@ public sealed record ImportedSection
     public string? File { get; init; }
 
     /// <summary>Points x, y in chords, once round or in two blocks.</summary>
-    [Input("Points [x, y] in chords, going once round. Give these or a file.", Reason = "Empty when a file is named.")]
+    [Input("Points [x, y] in chords, going once round. Give these or a file.", Minimum = -2, Maximum = 2, MaximumLength = DesignLimits.SectionPoints, Reason = "Empty when a file is named.")]
     public IReadOnlyList<IReadOnlyList<double>> Points { get; init; } = [];
 }
 

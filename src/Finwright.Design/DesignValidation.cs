@@ -1,0 +1,24 @@
+using Finwright.Design.Checks;
+using Finwright.Design.Reading;
+
+namespace Finwright.Design;
+
+/// <summary>Everything that can be said against a design without working out its geometry.</summary>
+public static class DesignValidation
+{
+    /// <summary>Checks ranges, and the rules that tie fields together.</summary>
+    /// <param name="design">A design from a file or built in code.</param>
+    /// <returns>All findings, in the order of the format; empty when there are none.</returns>
+    public static IReadOnlyList<Finding> Check(FinDesign design) => Check(design, []);
+
+    /// <summary>Checks a design of which some values could not be read; what hangs on those is left out.</summary>
+    /// <param name="design">The design, with defaults and stand-ins for the values that could not be read.</param>
+    /// <param name="unusable">Paths of those values.</param>
+    internal static List<Finding> Check(FinDesign design, IReadOnlyList<string> unusable)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        List<Finding> findings = [.. RangeChecks.Of(design).Where(finding => !unusable.Any(path => JsonPath.IsWithin(finding.Path, path)))];
+
+        return findings;
+    }
+}
