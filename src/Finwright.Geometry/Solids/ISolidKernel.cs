@@ -18,6 +18,14 @@ public interface ISolidKernel : IDisposable
     /// <returns>For each height its rings: outer ones counter-clockwise, holes clockwise; x and y in metres.</returns>
     /// <exception cref="SolidException">The solid cannot be built.</exception>
     IReadOnlyList<SliceRings> Slice(SolidExpression solid, IReadOnlyList<double> heights, CancellationToken cancellation = default);
+
+    /// <summary>Areas of cross-sections, without their rings: several times cheaper to hand over.</summary>
+    /// <param name="solid">What to slice.</param>
+    /// <param name="heights">Heights along z, metres; never exactly on a face.</param>
+    /// <param name="cancellation">Stops the work; the kernel stays usable.</param>
+    /// <returns>One entry for each height, in order.</returns>
+    /// <exception cref="SolidException">The solid cannot be built.</exception>
+    IReadOnlyList<SliceArea> SliceAreas(SolidExpression solid, IReadOnlyList<double> heights, CancellationToken cancellation = default);
 }
 
 /// <summary>One finished solid.</summary>
@@ -37,6 +45,12 @@ public sealed record SolidResult(TriangleMesh Mesh, double Volume, IReadOnlyList
 /// <param name="Height">Height along z, metres.</param>
 /// <param name="Rings">Outer rings counter-clockwise, holes clockwise; metres.</param>
 public sealed record SliceRings(double Height, IReadOnlyList<IReadOnlyList<Point2>> Rings);
+
+/// <summary>The area of one slice, counted in two ways that agree unless the surface runs through itself.</summary>
+/// <param name="Height">Height along z, metres.</param>
+/// <param name="SignedArea">Area of the rings as they were cut, m²: overlaps count twice, inside-out parts are negative.</param>
+/// <param name="FilledArea">Area of the points that the rings go round at least once, m².</param>
+public readonly record struct SliceArea(double Height, double SignedArea, double FilledArea);
 
 /// <summary>A solid could not be built; the message says which operation failed and why.</summary>
 public sealed class SolidException : Exception
