@@ -13,7 +13,7 @@ namespace Finwright.Geometry.Files;
 public static class ThreeMfFile
 {
     /// <summary>Earliest date that the package form can express; a fixed one keeps the bytes the same.</summary>
-    private static readonly DateTimeOffset _entryDate = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
+    private static readonly DateTimeOffset EntryDate = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
     /// <summary>Writes the parts of a document. Same document, same bytes on one kind of system.</summary>
     /// <param name="stream">Receives the file.</param>
@@ -69,7 +69,7 @@ public static class ThreeMfFile
     private static Stream NewEntry(ZipArchive archive, string path)
     {
         ZipArchiveEntry entry = archive.CreateEntry(path, CompressionLevel.Optimal);
-        entry.LastWriteTime = _entryDate;
+        entry.LastWriteTime = EntryDate;
         return entry.Open();
     }
 
