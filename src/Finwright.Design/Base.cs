@@ -4,15 +4,19 @@ namespace Finwright.Design;
 public enum BoxKind
 {
     /// <summary>Two M6 bolts from the deck, both end faces at 10 degrees, parallel sides.</summary>
+    [Input("Two M6 bolts from the deck, both end faces at 10 degrees, parallel sides.")]
     TwoBoltTapered,
 
     /// <summary>The same with a deeper base, for long fins.</summary>
+    [Input("The same with a deeper base, for long fins.")]
     TwoBoltDeep,
 
     /// <summary>A long straight slot with a cross pin and a small screw into a plate.</summary>
+    [Input("A long straight slot with a cross pin and a small screw into a plate.")]
     LongSlot,
 
     /// <summary>Any box, described by the maker's own measurements.</summary>
+    [Input("Any box, described by the maker's own measurements.")]
     Measured,
 }
 
@@ -20,12 +24,15 @@ public enum BoxKind
 public enum Fixing
 {
     /// <summary>Threaded rods clamp the blade to the base; the box bolts end in nuts in the base.</summary>
+    [Input("Threaded rods clamp the blade to the base; the box bolts end in nuts in the base.")]
     ClampRods,
 
     /// <summary>The box bolts run through the base and end in nuts deep in the blade.</summary>
+    [Input("The box bolts run through the base and end in nuts deep in the blade.")]
     ThroughBolts,
 
     /// <summary>The box bolts end in nuts in the base; blade and base are one print, or bonded.</summary>
+    [Input("The box bolts end in nuts in the base; blade and base are one print, or bonded.")]
     BaseOnly,
 }
 
@@ -33,9 +40,11 @@ public enum Fixing
 public enum BasePrinting
 {
     /// <summary>Two prints, joined at the hull plane.</summary>
+    [Input("Two prints, joined at the hull plane.")]
     Separate,
 
     /// <summary>One print.</summary>
+    [Input("One print.")]
     AsOne,
 }
 
@@ -74,7 +83,7 @@ public sealed record Base
     [Input("Distance from the top edge of the base to the middle of the nut for the box bolt, along the bolt.", Minimum = 6, Maximum = 45, Reason = "10 to 14 mm (from memory, low confidence): check it on your board's old fin.")]
     public double NutDepthMm { get; init; } = 12;
 
-    /// <summary>Top edge depth of a deep base, mm, at the front.</summary>
+    /// <summary>Depth of the front corner of a deep base, mm.</summary>
     [Input("Depth of the front corner of a deep two-bolt base.", Minimum = 60, Maximum = 80, Reason = "68.6 to 70.3 mm are quoted; 70 lies between (common practice, no source).")]
     public double DeepFrontMm { get; init; } = 70;
 
@@ -131,7 +140,7 @@ public sealed record MeasuredBox
     public required double HullLengthMm { get; init; }
 
     /// <summary>Length at the deep end, mm.</summary>
-    [Input("Inside length of the box at its deep end. Give this or both end angles.", Minimum = 30, Maximum = 300, Reason = "Left out when the end angles are given.")]
+    [Input("Inside length of the box at its deep end, measured parallel to the hull. Give this or both end angles.", Minimum = 30, Maximum = 300, Reason = "Left out when the end angles are given.")]
     public double? DeepLengthMm { get; init; }
 
     /// <summary>Width at the hull, mm.</summary>
@@ -151,11 +160,11 @@ public sealed record MeasuredBox
     public double? RearDepthMm { get; init; }
 
     /// <summary>Lean of the front face from square to the hull, degrees.</summary>
-    [Input("How far the front face leans aft from square to the hull.", Minimum = -5, Maximum = 45, Reason = "Left out: worked out from the deep length, the same at both ends.")]
+    [Input("How far the front face leans aft from square to the hull, toward the middle of the box.", Minimum = -5, Maximum = 45, Reason = "Left out: worked out from the deep length, the same at both ends.")]
     public double? FrontAngleDegrees { get; init; }
 
     /// <summary>Lean of the rear face from square to the hull, degrees.</summary>
-    [Input("How far the rear face leans forward from square to the hull.", Minimum = -5, Maximum = 45, Reason = "Left out: worked out from the deep length, the same at both ends.")]
+    [Input("How far the rear face leans forward from square to the hull, toward the middle of the box.", Minimum = -5, Maximum = 45, Reason = "Left out: worked out from the deep length, the same at both ends.")]
     public double? RearAngleDegrees { get; init; }
 
     /// <summary>Radius of the top corners, mm.</summary>
@@ -167,7 +176,7 @@ public sealed record MeasuredBox
     public double ClearanceMm { get; init; } = 0.1;
 
     /// <summary>The bolts.</summary>
-    [Input("The bolts, front first.", Reason = "A box may have none: slotted boxes clamp from the side.")]
+    [Input("The bolts, front first.", MaximumLength = 6, Reason = "A box may have none: slotted boxes clamp from the side.")]
     public IReadOnlyList<MeasuredBolt> Bolts { get; init; } = [];
 }
 

@@ -4,12 +4,15 @@ namespace Finwright.Design;
 public enum Weed
 {
     /// <summary>Clean water.</summary>
+    [Input("Clean water.")]
     None,
 
     /// <summary>Single strands.</summary>
+    [Input("Single strands.")]
     Some,
 
     /// <summary>Mats and long strands.</summary>
+    [Input("Mats and long strands.")]
     Thick,
 }
 
@@ -17,12 +20,15 @@ public enum Weed
 public enum WaterKind
 {
     /// <summary>Sea water, 35 g of salt a kilogram.</summary>
+    [Input("Sea water, 35 g of salt a kilogram.")]
     Sea,
 
     /// <summary>Mixed water of estuaries and inland seas.</summary>
+    [Input("Mixed water of estuaries and inland seas.")]
     Brackish,
 
     /// <summary>Lakes and rivers.</summary>
+    [Input("Lakes and rivers.")]
     Fresh,
 }
 

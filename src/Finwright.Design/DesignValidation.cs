@@ -19,6 +19,24 @@ public static class DesignValidation
         ArgumentNullException.ThrowIfNull(design);
         List<Finding> findings = [.. RangeChecks.Of(design).Where(finding => !unusable.Any(path => JsonPath.IsWithin(finding.Path, path)))];
 
+        // The rules look at several fields at once and need them all to be there.
+        if (findings.Exists(finding => finding.Code is "null-not-allowed"))
+            return findings;
+
+        var broken = unusable.Select(JsonPath.Parent).ToHashSet(StringComparer.Ordinal);
+        IEnumerable<Finding> rules =
+        [
+            .. BriefChecks.Of(design),
+            .. OutlineChecks.Of(design.Shape.Outline),
+            .. SectionChecks.Of(design.Shape),
+            .. BladeChecks.Of(design.Shape),
+            .. BaseChecks.Of(design),
+            .. HardwareChecks.Of(design.Hardware),
+            .. PartsChecks.Of(design),
+            .. PrintChecks.Of(design),
+        ];
+        findings.AddRange(rules.Where(finding =>
+            !broken.Contains(JsonPath.Parent(finding.Path)) && !unusable.Any(path => JsonPath.IsWithin(finding.Path, path))));
         return findings;
     }
 }

@@ -39,6 +39,9 @@ public static class DesignWriter
     /// <exception cref="ArgumentException">As for <see cref="Write"/>.</exception>
     public static byte[] Canonical(FinDesign design) => Encoding.UTF8.GetBytes(Write(design));
 
+    /// <summary>Writes the default of a field that has one.</summary>
+    internal static void WriteDefault(Utf8JsonWriter writer, Field field) => new Run(writer, compact: true).Value(field.Default, field.Form, field);
+
     private sealed class Run(Utf8JsonWriter writer, bool compact)
     {
         public void Record(object record, RecordForm form)
@@ -59,12 +62,13 @@ public static class DesignWriter
             writer.WriteEndObject();
         }
 
-        private void Value(object? value, ValueForm form, Field field)
+        public void Value(object? value, ValueForm form, Field field)
         {
             switch (form.Kind, value)
             {
                 case (FieldKind.Number, double number) when double.IsFinite(number):
-                    writer.WriteRawValue(Digits(number));
+                    // Negative zero is zero: it would read back as another text.
+                    writer.WriteNumberValue(number + 0.0);
                     break;
                 case (FieldKind.WholeNumber, int number):
                     writer.WriteNumberValue(number);
@@ -79,8 +83,8 @@ public static class DesignWriter
                     writer.WriteStringValue(known.Text);
                     break;
                 case (FieldKind.Point, IReadOnlyList<double> { Count: 2 } point) when double.IsFinite(point[0]) && double.IsFinite(point[1]):
-                    // On one line: thousands of points are read as columns.
-                    writer.WriteRawValue($"[{Digits(point[0])}, {Digits(point[1])}]");
+                    // On one line, as columns: a section may have thousands of points. Raw values bring their own indent.
+                    writer.WriteRawValue($"\n{new string(' ', writer.CurrentDepth * writer.Options.IndentSize)}[{Digits(point[0])}, {Digits(point[1])}]");
                     break;
                 case (FieldKind.Record, object record):
                     Record(record, form.Record);
@@ -96,7 +100,6 @@ public static class DesignWriter
             }
         }
 
-        // Negative zero is zero: it would read back as a different text.
         private static string Digits(double number) => (number + 0.0).ToString("R", CultureInfo.InvariantCulture);
 
         private static bool IsDefault(object? value, Field field) => Equals(value, field.Default, field.Form);

@@ -6,18 +6,22 @@ namespace Finwright.Design;
 public enum Thread
 {
     /// <summary>M4 × 0.7.</summary>
+    [Input("M4 × 0.7.")]
     [JsonStringEnumMemberName("M4")]
     M4,
 
     /// <summary>M5 × 0.8.</summary>
+    [Input("M5 × 0.8.")]
     [JsonStringEnumMemberName("M5")]
     M5,
 
     /// <summary>M6 × 1.0.</summary>
+    [Input("M6 × 1.0.")]
     [JsonStringEnumMemberName("M6")]
     M6,
 
     /// <summary>M8 × 1.25.</summary>
+    [Input("M8 × 1.25.")]
     [JsonStringEnumMemberName("M8")]
     M8,
 }
@@ -26,12 +30,15 @@ public enum Thread
 public enum NutKind
 {
     /// <summary>Hexagon nut.</summary>
+    [Input("Hexagon nut.")]
     Hex,
 
     /// <summary>Square nut.</summary>
+    [Input("Square nut.")]
     Square,
 
     /// <summary>Cross nut: a cylinder lying across the bolt.</summary>
+    [Input("Cross nut: a cylinder lying across the bolt.")]
     Cross,
 }
 
@@ -39,9 +46,11 @@ public enum NutKind
 public enum CavityKind
 {
     /// <summary>Rectangular.</summary>
+    [Input("Rectangular.")]
     Box,
 
     /// <summary>Round.</summary>
+    [Input("Round.")]
     Cylinder,
 }
 
@@ -49,9 +58,11 @@ public enum CavityKind
 public enum Side
 {
     /// <summary>Right, looking forward.</summary>
+    [Input("Right, looking forward.")]
     Starboard,
 
     /// <summary>Left, looking forward.</summary>
+    [Input("Left, looking forward.")]
     Port,
 }
 
@@ -63,15 +74,15 @@ public sealed record Hardware
     public BoxBolts BoxBolts { get; init; } = new();
 
     /// <summary>Threaded rods that clamp the blade to the base.</summary>
-    [Input("Threaded rods that clamp the blade to the base; needed with the fixing \"clamp-rods\".", Reason = "Only for that fixing.")]
+    [Input("Threaded rods that clamp the blade to the base; needed with the fixing \"clamp-rods\".", MaximumLength = 8, Reason = "Only for that fixing.")]
     public IReadOnlyList<ClampRod> ClampRods { get; init; } = [];
 
     /// <summary>Carbon rods along the span.</summary>
-    [Input("Carbon rods bonded into bores along the span; parallel, or fanned when their percentages differ at root and tip.", Reason = "None unless asked for.")]
+    [Input("Carbon rods bonded into bores along the span; parallel, or fanned when their percentages differ at root and tip.", MaximumLength = 12, Reason = "None unless asked for.")]
     public IReadOnlyList<CarbonRod> CarbonRods { get; init; } = [];
 
     /// <summary>Free cavities.</summary>
-    [Input("Cavities opened from one side, with a ledge for a lid: for a tracker or a light.", Reason = "None unless asked for.")]
+    [Input("Cavities opened from one side, with a ledge for a lid: for a tracker or a light.", MaximumLength = 8, Reason = "None unless asked for.")]
     public IReadOnlyList<Cavity> Cavities { get; init; } = [];
 }
 
@@ -171,7 +182,7 @@ public sealed record Cavity
     public required double LengthMm { get; init; }
 
     /// <summary>Height along the span, mm; not used by a cylinder.</summary>
-    [Input("Height along the span; a cylinder has none.", Minimum = 2, Maximum = 150, Reason = "Left out: as long as high.")]
+    [Input("Height along the span; a cylinder has none.", Minimum = 2, Maximum = 150, Reason = "Left out: as high as it is long.")]
     public double? HeightMm { get; init; }
 
     /// <summary>Room inside, across the fin, below the lid, mm.</summary>

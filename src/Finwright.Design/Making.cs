@@ -4,12 +4,15 @@ namespace Finwright.Design;
 public enum PrintAttitude
 {
     /// <summary>Standing where it fits, else lying.</summary>
+    [Input("Standing where it fits, else lying.")]
     Auto,
 
     /// <summary>Standing on its root-side face.</summary>
+    [Input("Standing on its root-side face.")]
     Standing,
 
     /// <summary>Lying on its starboard side.</summary>
+    [Input("Lying on its starboard side.")]
     Lying,
 }
 
@@ -17,9 +20,11 @@ public enum PrintAttitude
 public enum Cooling
 {
     /// <summary>Hung in a bath of water.</summary>
+    [Input("Hung in a bath of water.")]
     WaterBath,
 
     /// <summary>Standing in still air.</summary>
+    [Input("Standing in still air.")]
     StillAir,
 }
 
@@ -27,12 +32,15 @@ public enum Cooling
 public enum ChordPlace
 {
     /// <summary>At the leading edge.</summary>
+    [Input("At the leading edge.")]
     LeadingEdge,
 
     /// <summary>At half chord.</summary>
+    [Input("At half chord.")]
     MidChord,
 
     /// <summary>At the trailing edge.</summary>
+    [Input("At the trailing edge.")]
     TrailingEdge,
 }
 
@@ -48,7 +56,7 @@ public sealed record Parts
     public double EngravingMm { get; init; } = 0.4;
 
     /// <summary>Cuts across the blade.</summary>
-    [Input("Cuts across the blade, from the root down.", Reason = "None unless asked for or needed.")]
+    [Input("Cuts across the blade, from the root down.", MaximumLength = 20, Reason = "None unless asked for or needed.")]
     public IReadOnlyList<Cut> Cuts { get; init; } = [];
 
     /// <summary>Whether cuts are proposed when the blade does not fit the printer.</summary>

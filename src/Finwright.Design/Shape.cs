@@ -4,18 +4,23 @@ namespace Finwright.Design;
 public enum OutlineFamily
 {
     /// <summary>Deep and narrow, close to straight down.</summary>
+    [Input("Deep and narrow, close to straight down.")]
     Upright,
 
     /// <summary>Curved aft toward the tip.</summary>
+    [Input("Curved aft toward the tip.")]
     Raked,
 
     /// <summary>Leading edge swept so far that weed slides off.</summary>
+    [Input("Leading edge swept so far that weed slides off.")]
     SteepRake,
 
     /// <summary>Short, with a wide root and a small tip.</summary>
+    [Input("Short, with a wide root and a small tip.")]
     WideDelta,
 
     /// <summary>Points given by the maker.</summary>
+    [Input("Points given by the maker.")]
     Free,
 }
 
@@ -23,9 +28,11 @@ public enum OutlineFamily
 public enum TipStyle
 {
     /// <summary>Thickness runs out in a half ellipse.</summary>
+    [Input("Thickness runs out in a half ellipse.")]
     Rounded,
 
     /// <summary>Cut off flat at the full depth.</summary>
+    [Input("Cut off flat at the full depth.")]
     Flat,
 }
 
