@@ -24,8 +24,20 @@ public sealed record DesignReading(FinDesign? Design, IReadOnlyList<Finding> Fin
         return Root is null ? null : JsonPath.Find(Root, jsonPath)?.Line;
     }
 
-    /// <summary>Gives findings of later stages the lines of this file.</summary>
+    /// <summary>Gives findings of later stages the lines of this file: that of the value, or of the section in which it is missing.</summary>
     /// <param name="findings">Findings with paths.</param>
     public IReadOnlyList<Finding> Locate(IEnumerable<Finding> findings) =>
-        [.. findings.Select(finding => finding.Line is null ? finding with { Line = LineOf(finding.Path) } : finding)];
+        [.. findings.Select(finding => finding.Line is null ? finding with { Line = NearestLine(finding.Path) } : finding)];
+
+    private int? NearestLine(string path)
+    {
+        // The root itself begins on the first line, which would tell nobody anything.
+        for (; path != JsonPath.Root; path = JsonPath.Parent(path))
+        {
+            if (LineOf(path) is int line)
+                return line;
+        }
+
+        return null;
+    }
 }

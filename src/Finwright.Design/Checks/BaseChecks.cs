@@ -18,9 +18,9 @@ internal static class BaseChecks
 
         int rods = design.Hardware.ClampRods.Count;
         if (b.Fixing == Fixing.ClampRods && rods == 0)
-            yield return new("rods-missing", Severity.Error, "$.base.fixing", "The fixing is \"clamp-rods\", but no clamp rods are given, so nothing holds the blade.", "Add \"clamp_rods\" to \"hardware\" (two are usual), or choose another fixing.");
+            yield return new("rods-missing", Severity.Error, "$.hardware.clamp_rods", "The fixing is \"clamp-rods\", but no clamp rods are given, so nothing holds the blade.", "Add \"clamp_rods\" to \"hardware\" (two are usual), or choose another fixing.");
         if (b.Fixing == Fixing.ClampRods && rods == 1)
-            yield return new("one-rod", Severity.Caution, "$.base.fixing", "A single clamp rod lets the blade turn about it.", "Add a second rod, or bond the blade to the base as well.");
+            yield return new("one-rod", Severity.Caution, "$.hardware.clamp_rods", "A single clamp rod lets the blade turn about it.", "Add a second rod, or bond the blade to the base as well.");
         if (b.Fixing != Fixing.ClampRods && rods > 0)
             yield return new("rods-not-used", Severity.Error, "$.base.fixing", $"Clamp rods are given ({rods}), but this fixing has none, so they would not be made.", "Set \"fixing\" to \"clamp-rods\", or take the rods out.");
 

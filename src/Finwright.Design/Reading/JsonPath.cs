@@ -22,7 +22,7 @@ internal static class JsonPath
     public static string Parent(string path)
     {
         int end = path.LastIndexOfAny(['.', '[']);
-        return end < 0 ? path : path[..end];
+        return end < 0 ? Root : path[..end];
     }
 
     /// <summary>Whether a path is another path or lies inside it.</summary>

@@ -5,7 +5,10 @@ internal static class NearestName
 {
     private const int LongestCompared = 64;
 
-    /// <summary>The nearest candidate, or null when none is near: more than a third of the letters would have to change.</summary>
+    /// <summary>
+    /// The nearest candidate: one that has all words of the name ("span" for "span_mm"), else the one with the fewest letters to change.
+    /// Null when none is near: more than a third of the letters would have to change.
+    /// </summary>
     /// <param name="name">What was written.</param>
     /// <param name="candidates">What is known; of equally near ones the first wins.</param>
     public static string? Among(string name, IEnumerable<string> candidates)
@@ -13,9 +16,14 @@ internal static class NearestName
         if (name.Length is 0 or > LongestCompared)
             return null;
 
-        string? nearest = null;
+        string[] words = WordsOf(name);
+        string[] known = [.. candidates];
+        string? nearest = known.FirstOrDefault(candidate => words.Length > 0 && !words.Except(WordsOf(candidate), StringComparer.Ordinal).Any());
+        if (nearest is not null)
+            return nearest;
+
         int least = Math.Max(2, name.Length / 3) + 1;
-        foreach (string candidate in candidates)
+        foreach (string candidate in known)
         {
             int distance = Distance(name.ToLowerInvariant(), candidate.ToLowerInvariant());
             if (distance < least && distance < candidate.Length)
@@ -24,6 +32,9 @@ internal static class NearestName
 
         return nearest;
     }
+
+    private static string[] WordsOf(string name) =>
+        name.ToLowerInvariant().Split(['_', '-', ' '], StringSplitOptions.RemoveEmptyEntries);
 
     // Letters to insert, drop or change (Levenshtein, 1966, "Binary codes capable of correcting deletions, insertions, and reversals").
     private static int Distance(string a, string b)
