@@ -1,0 +1,77 @@
+using Finwright.Geometry.Solids;
+
+namespace Finwright.Geometry.Features;
+
+/// <summary>What a feature is for.</summary>
+public enum FeatureKind
+{
+    /// <summary>Bore for a bolt from the deck.</summary>
+    BoltBore,
+
+    /// <summary>Bore for a threaded rod that clamps blade and base.</summary>
+    ClampRodBore,
+
+    /// <summary>Pocket that holds a nut.</summary>
+    NutPocket,
+
+    /// <summary>Round pocket, open at the top edge, in which a nut is turned with a socket.</summary>
+    SocketPocket,
+
+    /// <summary>Bore for a carbon rod.</summary>
+    CarbonRodBore,
+
+    /// <summary>Hole for the cross pin of a long slot.</summary>
+    PinHole,
+
+    /// <summary>Hole for the plate screw of a long slot.</summary>
+    ScrewHole,
+
+    /// <summary>Room of a free cavity.</summary>
+    CavityRoom,
+
+    /// <summary>Recess for the lid of a free cavity.</summary>
+    LidRecess,
+}
+
+/// <summary>A bore, pocket or cavity in its place.</summary>
+public sealed record PlacedFeature
+{
+    /// <summary>Name for messages and papers, for example "front box bolt: nut pocket".</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What it is for.</summary>
+    public required FeatureKind Kind { get; init; }
+
+    /// <summary>JSON path of the value that places it.</summary>
+    public required string Path { get; init; }
+
+    /// <summary>Features of one owner are meant to join: a bolt's bore and its nut pocket.</summary>
+    public required string Owner { get; init; }
+
+    /// <summary>The room it takes inside the fin.</summary>
+    public required FeatureVolume Volume { get; init; }
+
+    /// <summary>How far the cutting tool runs out of the fin before the start of the axis, metres; 0 for a blind end.</summary>
+    public double OpenBefore { get; init; }
+
+    /// <summary>How far the cutting tool runs out of the fin after the end of the axis, metres; 0 for a blind end.</summary>
+    public double OpenAfter { get; init; }
+
+    /// <summary>Whether it opens through the top edge of the base.</summary>
+    public bool OpensAtTop { get; init; }
+
+    /// <summary>Whether the print is paused to put something in before it closes over.</summary>
+    public bool NeedsPause { get; init; }
+
+    /// <summary>Whether it reaches below the hull plane, into the blade.</summary>
+    public bool IsInBlade => Volume.Reach(new(0, 1, 0)) > 1e-6;
+
+    /// <summary>Whether it reaches above the hull plane, into the base.</summary>
+    public bool IsInBase => Volume.Reach(new(0, -1, 0)) > ReachAboveRootOfABladeBore;
+
+    /// <summary>The cutting tool.</summary>
+    public SolidExpression Tool() => Volume.Lengthened(OpenBefore, OpenAfter).Tool();
+
+    // The rim of a leaning bore that ends in the root face tips over the hull plane by its radius times the lean.
+    private double ReachAboveRootOfABladeBore => Volume.From.Y >= -1e-9 && Volume.To.Y >= -1e-9 ? double.PositiveInfinity : 1e-6;
+}
