@@ -25,11 +25,8 @@ public sealed class LidCavity
     /// <summary>How much the skin over the opening rises above its lowest point: what the lid is thicker in the middle.</summary>
     public required double Rise { get; init; }
 
-    /// <summary>The cutting tools.</summary>
-    public IReadOnlyList<SolidExpression> Tools() =>
-        Recess is null
-            ? [Room.Lengthened(0, Rise + Beyond).Tool()]
-            : [Room.Lengthened(0, Rise + Beyond).Tool(), Recess.Lengthened(0, Rise + Beyond).Tool()];
+    /// <summary>How far the cutting tools run out past the lowest point of the opening.</summary>
+    public double ToolOverrun => Rise + Beyond;
 
     /// <summary>Lays out a cavity.</summary>
     /// <param name="blade">The blade.</param>

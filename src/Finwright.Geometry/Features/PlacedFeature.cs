@@ -63,15 +63,15 @@ public sealed record PlacedFeature
     /// <summary>Whether the print is paused to put something in before it closes over.</summary>
     public bool NeedsPause { get; init; }
 
-    /// <summary>Whether it reaches below the hull plane, into the blade.</summary>
-    public bool IsInBlade => Volume.Reach(new(0, 1, 0)) > 1e-6;
+    /// <summary>Whether its axis reaches below the hull plane, into the blade.</summary>
+    public bool IsInBlade => Math.Max(Volume.From.Y, Volume.To.Y) > Hair;
 
-    /// <summary>Whether it reaches above the hull plane, into the base.</summary>
-    public bool IsInBase => Volume.Reach(new(0, -1, 0)) > ReachAboveRootOfABladeBore;
+    /// <summary>Whether its axis reaches above the hull plane, into the base.</summary>
+    public bool IsInBase => Math.Min(Volume.From.Y, Volume.To.Y) < -Hair;
 
     /// <summary>The cutting tool.</summary>
     public SolidExpression Tool() => Volume.Lengthened(OpenBefore, OpenAfter).Tool();
 
-    // The rim of a leaning bore that ends in the root face tips over the hull plane by its radius times the lean.
-    private double ReachAboveRootOfABladeBore => Volume.From.Y >= -1e-9 && Volume.To.Y >= -1e-9 ? double.PositiveInfinity : 1e-6;
+    // An axis that ends in the hull plane may miss it by rounding, metres.
+    private const double Hair = 1e-9;
 }

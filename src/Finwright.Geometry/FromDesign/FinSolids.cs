@@ -63,13 +63,13 @@ public sealed record FinSolids
         if (BaseFromDesign.Plan(design, rootMiddle, found) is not { } plan)
             return null;
         FeaturePlan features = new(design, blade, plan, found);
-        features.AddBoxBolts();
-        features.AddClampRods();
-        features.AddSlotHardware();
-        features.AddCarbonRods();
-        features.AddCavities();
-        features.AddStrip();
-        FeatureChecks.Check(design, blade, plan, features, found);
+        BoxBoltFeatures.Place(features);
+        ClampRodFeatures.Place(features);
+        SlotTabFeatures.Place(features);
+        CarbonRodFeatures.Place(features);
+        CavityFeatures.Place(features);
+        StripFeatures.Place(features);
+        FeatureChecks.Check(features);
         if (found.Exists(f => f.IsError))
             return null;
 

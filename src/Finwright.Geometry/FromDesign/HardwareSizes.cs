@@ -1,6 +1,7 @@
 using Finwright.Design;
 using Finwright.Geometry.Features;
 using Finwright.Geometry.Solids;
+using Thread = Finwright.Design.Thread;
 
 namespace Finwright.Geometry.FromDesign;
 
