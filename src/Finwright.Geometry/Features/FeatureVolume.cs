@@ -103,25 +103,38 @@ public sealed class FeatureVolume
     /// </summary>
     /// <remarks>
     /// Both are convex, so projecting to and fro between them converges to a closest pair (Cheney and Goldstein,
-    /// "Proximity maps for convex sets", Proc. AMS 10, 1959). Stopped when a round moves less than a nanometre.
+    /// "Proximity maps for convex sets", Proc. AMS 10, 1959). A projection round is a gradient step, so momentum with restarts
+    /// (Nesterov 1983) speeds it up. Volumes that barely touch converge slowest: there the answer may be some micrometres large.
     /// </remarks>
     public double DistanceTo(FeatureVolume other)
     {
-        const int rounds = 2000;
-        const double settled = 1e-9;
-        Point3 mine = Nearest(other.Middle), theirs = other.Nearest(mine);
-        for (int i = 0; i < rounds; i++)
+        const int rounds = 3000;
+        const double settled = 1e-11, touching = 1e-6;
+        Point3 mine = Nearest(other.Middle), from = mine;
+        double least = (mine - other.Nearest(mine)).Length;
+        int momentum = 0;
+        for (int i = 0; i < rounds && least > touching; i++)
         {
-            Point3 next = Nearest(theirs);
-            bool done = (next - mine).Length < settled;
-            mine = next;
-            theirs = other.Nearest(mine);
-            if (done)
+            Point3 next = Nearest(other.Nearest(from));
+            double distance = (next - other.Nearest(next)).Length;
+            double moved = (next - mine).Length;
+            // A round that does not come closer is taken back, and starts without momentum.
+            if (distance > least)
+            {
+                if (momentum == 0)
+                    break;
+                (from, momentum) = (mine, 0);
+                continue;
+            }
+
+            from = next + momentum / (momentum + 3.0) * (next - mine);
+            (mine, least) = (next, distance);
+            if (moved < settled && momentum == 0)
                 break;
+            momentum = moved < settled ? 0 : momentum + 1;
         }
 
-        double distance = (mine - theirs).Length;
-        return distance < 1e-6 ? 0 : distance;
+        return least <= touching ? 0 : least;
     }
 
     private static double Length(Point3 from, Point3 to)

@@ -1,5 +1,6 @@
 using Finwright.Geometry.Bases;
 using Finwright.Geometry.Features;
+using Finwright.Geometry.Solids;
 
 namespace Finwright.Geometry.Tests.Features;
 
@@ -42,7 +43,7 @@ public sealed class ClearanceTests
     {
         // Arithmetic: (15.8 - 10.2) / 2 mm, flats parallel to the faces.
         BasePlan plan = TwoBoltBase.Standard(0, MetricThread.M6);
-        FeatureVolume pocket = FeatureVolume.Prism(Solids.Rings.Hexagon(10.2e-3), new(0, -30e-3, 0), new(0, -24.6e-3, 0));
+        FeatureVolume pocket = FeatureVolume.Prism(Rings.Hexagon(10.2e-3), new(0, -30e-3, 0), new(0, -24.6e-3, 0));
         Assert.Equal(2.8e-3, Clearance.InBase(pocket, plan, SurfacePatch.OfBase(plan)).Wall, 1e-7);
     }
 

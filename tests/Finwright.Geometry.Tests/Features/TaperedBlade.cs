@@ -45,6 +45,36 @@ internal sealed class TaperedBlade : BladeShape
         return new(x, y, MidSurface(x, y) + (u <= 0.5 ? 1 : -1) * Half(s, y));
     }
 
+    /// <summary>The blade as a closed mesh with flat ends.</summary>
+    public TriangleMesh Mesh(int stations = 60, int round = 200)
+    {
+        double[] vertices = new double[3 * ((stations + 1) * (round + 1) + 2)];
+        void Put(int index, Point3 p) => (vertices[3 * index], vertices[3 * index + 1], vertices[3 * index + 2]) = (p.X, p.Y, p.Z);
+        int At(int i, int j) => i * (round + 1) + j % (round + 1);
+        for (int i = 0; i <= stations; i++)
+            for (int j = 0; j <= round; j++)
+                Put(At(i, j), Skin(Span * i / stations, (double)j / round));
+        int rootMiddle = (stations + 1) * (round + 1), tipMiddle = rootMiddle + 1;
+        Put(rootMiddle, new((Outline.LeadingEdge(0) + Outline.TrailingEdge(0)) / 2, 0, 0));
+        double tipX = (Outline.LeadingEdge(Span) + Outline.TrailingEdge(Span)) / 2;
+        Put(tipMiddle, new(tipX, Span, MidSurface(tipX, Span)));
+        List<int> corners = [];
+        for (int j = 0; j <= round; j++)
+        {
+            for (int i = 0; i < stations; i++)
+                corners.AddRange([At(i, j), At(i + 1, j), At(i, j + 1), At(i, j + 1), At(i + 1, j), At(i + 1, j + 1)]);
+            corners.AddRange([rootMiddle, At(0, j), At(0, j + 1)]);
+            corners.AddRange([tipMiddle, At(stations, j + 1), At(stations, j)]);
+        }
+
+        TriangleMesh mesh = new(vertices, [.. corners]);
+        if (mesh.Volume() > 0)
+            return mesh;
+        for (int k = 0; k < corners.Count; k += 3)
+            (corners[k + 1], corners[k + 2]) = (corners[k + 2], corners[k + 1]);
+        return new(vertices, [.. corners]);
+    }
+
     // Half an ellipse, with the blunt edge blended in linearly.
     private double Half(double s, double y) =>
         _thicknessRatio * Outline.Chord(y) * Math.Sqrt(Math.Max(0, s * (1 - s))) + s * TrailingEdgeThickness / 2;
