@@ -1,0 +1,93 @@
+using MathNet.Numerics.Interpolation;
+
+namespace Finwright.Geometry.Sections;
+
+/// <summary>A point of an aligned contour and the number of the point it came from; -1 for the nose, which is found between points.</summary>
+/// <param name="Point">Place on the unit chord.</param>
+/// <param name="Source">Index in the contour that was aligned.</param>
+internal readonly record struct AlignedPoint(Point2 Point, int Source);
+
+/// <summary>A contour laid on the unit chord: nose at (0, 0), middle of the trailing edge at (1, 0).</summary>
+/// <param name="Starboard">Upper side, nose first.</param>
+/// <param name="Port">Lower side, nose first.</param>
+/// <param name="Chord">Chord before, in the contour's own unit.</param>
+/// <param name="Rotation">Angle of the chord before, radians.</param>
+/// <remarks>
+/// The nose is the place farthest from the middle of the trailing edge. There the surface stands square to the chord, so both
+/// sides rise as √x with one radius, which is what the class-shape form and a spline over √x need.
+/// </remarks>
+internal sealed record AlignedContour(IReadOnlyList<AlignedPoint> Starboard, IReadOnlyList<AlignedPoint> Port, double Chord, double Rotation)
+{
+    // Points each side of the farthest one that shape the curve on which the nose is found.
+    private const int NoseWindow = 6;
+    private const int NoseRefinements = 60;
+
+    // Points closer to the found nose than this, chords, are the nose.
+    private const double SameAsNose = 1e-9;
+
+    /// <summary>Aligns a contour that runs from one trailing edge corner round the nose to the other, without repeated points.</summary>
+    /// <param name="contour">At least three points, not all at one place.</param>
+    /// <exception cref="ArgumentException">The contour has no nose: its farthest point is one of its ends.</exception>
+    public static AlignedContour Of(IReadOnlyList<Point2> contour)
+    {
+        Point2 tail = 0.5 * (contour[0] + contour[^1]);
+        int farthest = 0;
+        for (int i = 1; i < contour.Count; i++)
+            if ((contour[i] - tail).Length > (contour[farthest] - tail).Length)
+                farthest = i;
+        if (farthest == 0 || farthest == contour.Count - 1)
+            throw new ArgumentException("The farthest point from the trailing edge is an end of the contour.", nameof(contour));
+
+        (Point2 nose, bool beforeFarthest) = Nose(contour, farthest, tail);
+        Point2 chordLine = tail - nose;
+        double chord = chordLine.Length;
+        Point2 along = 1 / chord * chordLine;
+        int lastOfFirst = beforeFarthest ? farthest - 1 : farthest;
+        List<AlignedPoint> first = [new(default, -1)], second = [new(default, -1)];
+        for (int i = lastOfFirst; i >= 0; i--)
+            Add(first, i);
+        for (int i = lastOfFirst + 1; i < contour.Count; i++)
+            Add(second, i);
+        bool firstIsUpper = first.Average(p => p.Point.Y) >= second.Average(p => p.Point.Y);
+        return new(firstIsUpper ? first : second, firstIsUpper ? second : first, chord, Math.Atan2(along.Y, along.X));
+
+        void Add(List<AlignedPoint> side, int i)
+        {
+            Point2 p = 1 / chord * (contour[i] - nose);
+            if (p.Length > SameAsNose)
+                side.Add(new(new(Math.Max(along.Dot(p), 0), along.Cross(p)), i));
+        }
+    }
+
+    // Golden-section search for the farthest place on a cubic spline through the points round the farthest one.
+    private static (Point2 Nose, bool BeforeFarthest) Nose(IReadOnlyList<Point2> contour, int farthest, Point2 tail)
+    {
+        int start = Math.Max(farthest - NoseWindow, 0), count = Math.Min(farthest + NoseWindow, contour.Count - 1) - start + 1;
+        double[] length = new double[count], x = new double[count], y = new double[count];
+        for (int i = 0; i < count; i++)
+        {
+            length[i] = i == 0 ? 0 : length[i - 1] + (contour[start + i] - contour[start + i - 1]).Length;
+            (x[i], y[i]) = (contour[start + i].X, contour[start + i].Y);
+        }
+
+        CubicSpline alongX = CubicSpline.InterpolateNaturalSorted(length, x), alongY = CubicSpline.InterpolateNaturalSorted(length, y);
+        Point2 At(double s) => new(alongX.Interpolate(s), alongY.Interpolate(s));
+        double Away(double s) => (At(s) - tail).Length;
+
+        int middle = farthest - start;
+        double low = length[middle - 1], high = length[middle + 1], shrink = (Math.Sqrt(5) - 1) / 2;
+        for (int i = 0; i < NoseRefinements; i++)
+        {
+            double left = high - shrink * (high - low), right = low + shrink * (high - low);
+            if (Away(left) >= Away(right))
+                high = right;
+            else
+                low = left;
+        }
+
+        double place = 0.5 * (low + high);
+        return Away(place) > (contour[farthest] - tail).Length
+            ? (At(place), place < length[middle])
+            : (contour[farthest], false);
+    }
+}
