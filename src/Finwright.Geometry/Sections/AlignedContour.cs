@@ -12,11 +12,12 @@ internal readonly record struct AlignedPoint(Point2 Point, int Source);
 /// <param name="Port">Lower side, nose first.</param>
 /// <param name="Chord">Chord before, in the contour's own unit.</param>
 /// <param name="Rotation">Angle of the chord before, radians.</param>
+/// <param name="Stretch">How far from x = 1 a side ended, at most, before it was stretched to end there; chords.</param>
 /// <remarks>
 /// The nose is the place farthest from the middle of the trailing edge. There the surface stands square to the chord, so both
 /// sides rise as √x with one radius, which is what the class-shape form and a spline over √x need.
 /// </remarks>
-internal sealed record AlignedContour(IReadOnlyList<AlignedPoint> Starboard, IReadOnlyList<AlignedPoint> Port, double Chord, double Rotation)
+internal sealed record AlignedContour(IReadOnlyList<AlignedPoint> Starboard, IReadOnlyList<AlignedPoint> Port, double Chord, double Rotation, double Stretch)
 {
     // Points each side of the farthest one that shape the curve on which the nose is found.
     private const int NoseWindow = 6;
@@ -48,8 +49,9 @@ internal sealed record AlignedContour(IReadOnlyList<AlignedPoint> Starboard, IRe
             Add(first, i);
         for (int i = lastOfFirst + 1; i < contour.Count; i++)
             Add(second, i);
+        double stretch = Math.Max(StretchToEnd(first), StretchToEnd(second));
         bool firstIsUpper = first.Average(p => p.Point.Y) >= second.Average(p => p.Point.Y);
-        return new(firstIsUpper ? first : second, firstIsUpper ? second : first, chord, Math.Atan2(along.Y, along.X));
+        return new(firstIsUpper ? first : second, firstIsUpper ? second : first, chord, Math.Atan2(along.Y, along.X), stretch);
 
         void Add(List<AlignedPoint> side, int i)
         {
@@ -57,6 +59,17 @@ internal sealed record AlignedContour(IReadOnlyList<AlignedPoint> Starboard, IRe
             if (p.Length > SameAsNose)
                 side.Add(new(new(Math.Max(along.Dot(p), 0), along.Cross(p)), i));
         }
+    }
+
+    // A trailing edge cut slantwise, or camber, leaves one corner a little ahead of x = 1 and the other a little behind.
+    private static double StretchToEnd(List<AlignedPoint> side)
+    {
+        double end = side.Max(p => p.Point.X);
+        if (!(end > 0))
+            return 1;
+        for (int i = 0; i < side.Count; i++)
+            side[i] = side[i] with { Point = side[i].Point with { X = side[i].Point.X / end } };
+        return Math.Abs(end - 1);
     }
 
     // Golden-section search for the farthest place on a cubic spline through the points round the farthest one.

@@ -53,12 +53,12 @@ public sealed class ClassShapeFitTests
 
         // Dense check of the report: shortest distance from true points to a dense polygon of the fit.
         double worst = 0;
-        for (int i = 0; i <= 400; i++)
+        for (int i = 0; i <= 100; i++)
         {
-            Point2 p = SectionGeometry.PointAt(section, i / 800.0);
+            Point2 p = SectionGeometry.PointAt(section, i / 200.0);
             double nearest = double.MaxValue;
-            for (int j = 0; j <= 20_000; j++)
-                nearest = Math.Min(nearest, (SectionGeometry.PointAt(fitted.Section, j / 40_000.0) - p).Length);
+            for (int j = 0; j <= 10_000; j++)
+                nearest = Math.Min(nearest, (SectionGeometry.PointAt(fitted.Section, j / 20_000.0) - p).Length);
             worst = Math.Max(worst, nearest);
         }
 
