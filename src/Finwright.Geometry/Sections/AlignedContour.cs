@@ -19,8 +19,10 @@ internal readonly record struct AlignedPoint(Point2 Point, int Source);
 /// </remarks>
 internal sealed record AlignedContour(IReadOnlyList<AlignedPoint> Starboard, IReadOnlyList<AlignedPoint> Port, double Chord, double Rotation, double Stretch)
 {
-    // Points each side of the farthest one that shape the curve on which the nose is found.
+    // Points each side of the farthest one that shape the curve on which the nose is found, and how far apart they lie at least,
+    // as a share of the chord: with points closer than this their rounding, not the section, would choose the nose.
     private const int NoseWindow = 6;
+    private const double NoseSpacing = 0.002;
     private const int NoseRefinements = 60;
 
     // Points closer to the found nose than this, chords, are the nose.
@@ -39,11 +41,11 @@ internal sealed record AlignedContour(IReadOnlyList<AlignedPoint> Starboard, IRe
         if (farthest == 0 || farthest == contour.Count - 1)
             throw new ArgumentException("The farthest point from the trailing edge is an end of the contour.", nameof(contour));
 
-        (Point2 nose, bool beforeFarthest) = Nose(contour, farthest, tail);
+        Point2 nose = Nose(contour, farthest, tail);
         Point2 chordLine = tail - nose;
         double chord = chordLine.Length;
         Point2 along = 1 / chord * chordLine;
-        int lastOfFirst = beforeFarthest ? farthest - 1 : farthest;
+        int lastOfFirst = LastBefore(nose, contour, farthest);
         List<AlignedPoint> first = [new(default, -1)], second = [new(default, -1)];
         for (int i = lastOfFirst; i >= 0; i--)
             Add(first, i);
@@ -72,23 +74,33 @@ internal sealed record AlignedContour(IReadOnlyList<AlignedPoint> Starboard, IRe
         return Math.Abs(end - 1);
     }
 
-    // Golden-section search for the farthest place on a cubic spline through the points round the farthest one.
-    private static (Point2 Nose, bool BeforeFarthest) Nose(IReadOnlyList<Point2> contour, int farthest, Point2 tail)
+    // Index of the last point ahead of the nose on the way round.
+    private static int LastBefore(Point2 nose, IReadOnlyList<Point2> contour, int farthest)
     {
-        int start = Math.Max(farthest - NoseWindow, 0), count = Math.Min(farthest + NoseWindow, contour.Count - 1) - start + 1;
-        double[] length = new double[count], x = new double[count], y = new double[count];
-        for (int i = 0; i < count; i++)
-        {
-            length[i] = i == 0 ? 0 : length[i - 1] + (contour[start + i] - contour[start + i - 1]).Length;
-            (x[i], y[i]) = (contour[start + i].X, contour[start + i].Y);
-        }
+        int nearest = farthest;
+        for (int i = 1; i < contour.Count - 1; i++)
+            if ((contour[i] - nose).Length < (contour[nearest] - nose).Length)
+                nearest = i;
+        Point2 onward = contour[nearest + 1] - contour[nearest - 1];
+        return onward.Dot(nose - contour[nearest]) >= 0 ? nearest : nearest - 1;
+    }
 
-        CubicSpline alongX = CubicSpline.InterpolateNaturalSorted(length, x), alongY = CubicSpline.InterpolateNaturalSorted(length, y);
+    // Golden-section search for the farthest place on a cubic spline through points round the farthest one.
+    private static Point2 Nose(IReadOnlyList<Point2> contour, int farthest, Point2 tail)
+    {
+        double spacing = NoseSpacing * (contour[farthest] - tail).Length;
+        List<Point2> ahead = Thinned(contour, farthest, -1, spacing), behind = Thinned(contour, farthest, 1, spacing);
+        Point2[] window = [.. Enumerable.Reverse(ahead), contour[farthest], .. behind];
+        double[] length = new double[window.Length];
+        for (int i = 1; i < window.Length; i++)
+            length[i] = length[i - 1] + (window[i] - window[i - 1]).Length;
+
+        CubicSpline alongX = CubicSpline.InterpolateNaturalSorted(length, [.. window.Select(p => p.X)]);
+        CubicSpline alongY = CubicSpline.InterpolateNaturalSorted(length, [.. window.Select(p => p.Y)]);
         Point2 At(double s) => new(alongX.Interpolate(s), alongY.Interpolate(s));
         double Away(double s) => (At(s) - tail).Length;
 
-        int middle = farthest - start;
-        double low = length[middle - 1], high = length[middle + 1], shrink = (Math.Sqrt(5) - 1) / 2;
+        double low = length[ahead.Count - 1], high = length[ahead.Count + 1], shrink = (Math.Sqrt(5) - 1) / 2;
         for (int i = 0; i < NoseRefinements; i++)
         {
             double left = high - shrink * (high - low), right = low + shrink * (high - low);
@@ -98,9 +110,24 @@ internal sealed record AlignedContour(IReadOnlyList<AlignedPoint> Starboard, IRe
                 low = left;
         }
 
-        double place = 0.5 * (low + high);
-        return Away(place) > (contour[farthest] - tail).Length
-            ? (At(place), place < length[middle])
-            : (contour[farthest], false);
+        Point2 found = At(0.5 * (low + high));
+        return (found - tail).Length > (contour[farthest] - tail).Length ? found : contour[farthest];
+    }
+
+    // Up to NoseWindow points from the farthest one on, no closer than the spacing; the end of the contour if there is no other.
+    private static List<Point2> Thinned(IReadOnlyList<Point2> contour, int farthest, int direction, double spacing)
+    {
+        List<Point2> kept = [];
+        Point2 last = contour[farthest];
+        for (int i = farthest + direction; i >= 0 && i < contour.Count && kept.Count < NoseWindow; i += direction)
+            if ((contour[i] - last).Length >= spacing)
+            {
+                last = contour[i];
+                kept.Add(last);
+            }
+
+        if (kept.Count == 0)
+            kept.Add(direction < 0 ? contour[0] : contour[^1]);
+        return kept;
     }
 }

@@ -32,6 +32,12 @@ public static class CoordinateReader
     // Unknowns a fit may have for each point: more would follow the errors of the points.
     private const double UnknownsAPoint = 0.6;
 
+    // So close to the nose the rounding of x moves a surface point by more than the sides are apart.
+    private const double LeastCheckedForCrossing = 1e-4;
+
+    // How much thicker than its points a spline may come out.
+    private const double MostSwing = 1.05;
+
     private const int CheckStations = 400;
 
     private static int[] FitOrders { get; } = [6, 8, 10, 12, 16, 20, 24];
@@ -160,10 +166,9 @@ public static class CoordinateReader
             (starboard[^1], port[^1], edge) = (new(1, middle), new(1, middle), 0);
         }
 
-        CoordinateSection exact = new(name, starboard, port);
-        if (Crossing(exact, starboard, port) is double crossing)
-            return Refused($"The two sides cross, or meet, near {100 * crossing:0.#} % of the chord.", LineNear(crossing, contour, aligned));
-        (double thickestAt, double half) = ChordPeak.Of(exact.HalfThickness);
+        if (Crossing(starboard, port) is double crossing)
+            return Refused($"The two sides cross near {100 * crossing:0.#} % of the chord.", LineNear(crossing, contour, aligned));
+        (double thickestAt, double half) = ChordPeak.Of(x => HalfBetween(starboard, port, x));
         if (2 * half < ThinnestSection)
             return Refused($"The section is only {200 * half:0.###} % thick; at least {100 * ThinnestSection} % are needed.");
         if (2 * half > ThickestSection)
@@ -173,29 +178,41 @@ public static class CoordinateReader
 
         if (Fitted(name, starboard, port, edge) is { } fitted)
         {
-            notes.Add(fitted.Section.MaximumCamber is 0
-                ? $"Drawn as a symmetric class-shape section of order {fitted.Section.ThicknessCoefficients.Count - 1}; no point lies farther off than {100 * fitted.MaximumError:0.####} % of the chord."
-                : $"Drawn as a class-shape section of order {fitted.Section.ThicknessCoefficients.Count - 1}; no point lies farther off than {100 * fitted.MaximumError:0.####} % of the chord.");
+            string kind = fitted.Section.MaximumCamber is 0 ? "symmetric class-shape section" : "class-shape section";
+            notes.Add($"Drawn as a {kind} of order {fitted.Section.ThicknessCoefficients.Count - 1}; no point lies farther off than {100 * fitted.MaximumError:0.####} % of the chord.");
             return new(fitted.Section, [], notes, fitted.MaximumError);
         }
 
-        // A spline has no say between the points: where they are noisy and bunched it may swing out.
-        double highest = Math.Max(starboard.Max(p => Math.Abs(p.Y)), port.Max(p => Math.Abs(p.Y)));
-        if (half > 1.05 * highest || Math.Abs(exact.MaximumCamber) > 1.05 * highest)
+        // A spline is free between the points: where they are rough and bunched it may swing out.
+        CoordinateSection exact = new(name, starboard, port);
+        if (!IsSolid(exact) || exact.ThicknessRatio > MostSwing * 2 * half)
             return Refused("No smooth section follows these points. Check them for slips, or give them evenly spread and with more digits.");
         notes.Add("Drawn as a spline through every point: no class-shape section of a sensible order follows them closely. Rough points leave a rough surface.");
         return new(exact, [], notes, 0);
     }
 
-    private static double? Crossing(CoordinateSection section, List<Point2> starboard, List<Point2> port)
+    private static double? Crossing(List<Point2> starboard, List<Point2> port)
     {
-        IEnumerable<double> stations = starboard.Concat(port).Select(p => p.X)
-            .Concat(Enumerable.Range(1, CheckStations - 1).Select(i => SectionGeometry.Station(0.5 * i / CheckStations)))
-            .Where(x => x < 1).Order();
-        foreach (double x in stations)
-            if (!(section.HalfThickness(x) > 0))
+        foreach (double x in starboard.Concat(port).Select(p => p.X).Where(x => x > LeastCheckedForCrossing).Order())
+            if (HalfBetween(starboard, port, x) < -Rounding)
                 return x;
-        return section.HalfThickness(1) < 0 ? 1 : null;
+        return null;
+    }
+
+    // Half the distance between the sides along y, each drawn straight over √x from point to point.
+    private static double HalfBetween(List<Point2> starboard, List<Point2> port, double x) => (Ordinate(starboard, x) - Ordinate(port, x)) / 2;
+
+    private static double Ordinate(List<Point2> side, double x)
+    {
+        int low = -1, high = side.Count - 1;
+        while (high - low > 1)
+            if ((low + high) / 2 is int middle && side[middle].X < x)
+                low = middle;
+            else
+                high = middle;
+        Point2 from = low < 0 ? default : side[low], to = side[high];
+        double start = Math.Sqrt(from.X), share = (Math.Sqrt(x) - start) / (Math.Sqrt(to.X) - start);
+        return from.Y + Math.Min(share, 1) * (to.Y - from.Y);
     }
 
     private static int LineNear(double place, List<CoordinateRow> contour, AlignedContour aligned) =>
@@ -221,7 +238,7 @@ public static class CoordinateReader
         return null;
     }
 
-    private static bool IsSolid(ClassShapeSection section)
+    private static bool IsSolid(Section section)
     {
         for (int i = 1; i < CheckStations; i++)
             if (!(section.HalfThickness(SectionGeometry.Station(0.5 * i / CheckStations)) > 0))

@@ -23,14 +23,16 @@ internal sealed record CoordinateLayout(PointOrder Order, string Separator, bool
     public static Gen<CoordinateLayout> Any { get; } =
         Gen.Select(
             Gen.Enum<PointOrder>(),
-            Gen.OneOfConst((" ", true), ("\t", true), (";", true), (" ; ", true), ("   ", false), (",", false), (", ", true), (", ", false)),
+            OneOf((" ", true), ("\t", true), (";", true), (" ; ", true), ("   ", false), (",", false), (", ", true), (", ", false)),
             Gen.Int[0, 3],
             Gen.Bool,
-            Gen.OneOfConst(1.0, 1.0, 100.0, 0.25, 123.456, 1000),
+            OneOf(1.0, 1.0, 100.0, 0.25, 123.456, 1000),
             Gen.OneOf(Gen.Const(0.0), Gen.Double[-0.1, 0.1]),
-            Gen.OneOfConst("\n", "\r\n"),
+            OneOf("\n", "\r\n"),
             (order, separator, heading, comments, chord, rotation, end) =>
                 new CoordinateLayout(order, separator.Item1, separator.Item2, heading, comments, chord, rotation, end));
+
+    private static Gen<T> OneOf<T>(params T[] choices) => Gen.Int[0, choices.Length - 1].Select(i => choices[i]);
 
     public string Write(Section section, int pointsASide)
     {

@@ -23,4 +23,11 @@ internal static class SectionGenerators
 
     /// <summary>Any section with a formula.</summary>
     public static Gen<Section> Formula { get; } = Gen.OneOf(FourDigit, Modified, SixteenSeries);
+
+    /// <summary>Sections as fins have them: up to 16 % thick and 4 % camber, and no nose nearly sharp.</summary>
+    public static Gen<Section> FinLike { get; } =
+        Gen.OneOf(
+            Gen.Select(Gen.Int[0, 4], Gen.Int[3, 6], Gen.Int[5, 16], (c, at, t) => (Section)new FourDigitSection(c, c == 0 ? 0 : at, t)),
+            Gen.Select(Gen.Int[0, 4], Gen.Int[3, 6], Gen.Int[5, 16], Gen.Int[3, 8], Gen.Int[3, 6], (c, at, t, nose, thickest) => (Section)new ModifiedFourDigitSection(c, c == 0 ? 0 : at, t, nose, thickest)),
+            Gen.Select(Gen.Int[0, 4], Gen.Int[5, 16], (lift, t) => (Section)new SixteenSeriesSection(lift, t)));
 }
