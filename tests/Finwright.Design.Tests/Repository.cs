@@ -4,7 +4,7 @@ namespace Finwright.Design.Tests;
 internal static class Repository
 {
     /// <summary>When set to 1, the tests write the files instead of comparing them.</summary>
-    private const string RewriteVariable = "FINWRIGHT_REWRITE";
+    private const string WriteVariable = "FINWRIGHT_WRITE";
 
     public static string Root { get; } = FindRoot();
 
@@ -12,10 +12,10 @@ internal static class Repository
     public static void Holds(string path, string expected)
     {
         string full = Path.Combine(Root, path);
-        if (Environment.GetEnvironmentVariable(RewriteVariable) == "1")
+        if (Environment.GetEnvironmentVariable(WriteVariable) == "1")
             File.WriteAllText(full, expected);
         string committed = File.ReadAllText(full);
-        Assert.True(committed == expected, $"{path} is not what the types say. Run: {RewriteVariable}=1 dotnet test --project tests/Finwright.Design.Tests");
+        Assert.True(committed == expected, $"{path} is not what the types say. Run: {WriteVariable}=1 dotnet test --project tests/Finwright.Design.Tests");
     }
 
     private static string FindRoot()
