@@ -1,6 +1,6 @@
 using Finwright.Design.Fields;
 
-namespace Finwright.Design.Tests;
+namespace Finwright.Design.Tests.Fields;
 
 /// <summary>Every field of the format is described completely.</summary>
 public sealed class FieldTests
