@@ -64,30 +64,20 @@ public static class DesignReader
         var builder = new DesignBuilder(findings);
         FinDesign design = builder.Build(current);
         findings.AddRange(DesignValidation.Check(design, builder.Unusable));
-        var reading = new DesignReading(builder.IsIncomplete ? null : design, findings) { Root = current, Folder = folder };
-        return reading with { Findings = Limited(InFileOrder(reading.Locate(findings))) };
+        int notListed = builder.NotListed + Math.Max(0, findings.Count - DesignLimits.Findings);
+        var reading = new DesignReading(builder.IsIncomplete ? null : design, []) { Root = current, Folder = folder };
+        List<Finding> listed = [.. reading.Locate(findings.Take(DesignLimits.Findings)).OrderBy(finding => finding.Line ?? int.MaxValue)];
+        if (notListed > 0)
+            listed.Add(MoreFindings(notListed));
+        return reading with { Findings = listed };
     }
 
-    private static List<Finding> InFileOrder(IEnumerable<Finding> findings) =>
-        [.. findings.OrderBy(finding => finding.Line ?? int.MaxValue)];
-
-    private static List<Finding> Limited(List<Finding> findings)
-    {
-        if (findings.Count <= DesignLimits.Findings)
-            return findings;
-
-        int rest = findings.Count - DesignLimits.Findings;
-        Severity worst = findings.Skip(DesignLimits.Findings).Max(finding => finding.Severity);
-        return
-        [
-            .. findings.Take(DesignLimits.Findings),
-            new Finding("more-findings", worst, JsonPath.Root, $"There are {rest} more findings that are not listed.", "Mend the listed ones first.")
-            {
-                Value = $"{findings.Count} findings",
-                Limit = $"{DesignLimits.Findings} findings",
-            },
-        ];
-    }
+    private static Finding MoreFindings(int count) =>
+        new("more-findings", Severity.Error, JsonPath.Root, $"There are {count} more findings that are not listed.", "Mend the listed ones first.")
+        {
+            Value = $"{DesignLimits.Findings + count} findings",
+            Limit = $"{DesignLimits.Findings} findings",
+        };
 
     private static DesignReading Refused(Finding finding, string? folder) => new(null, [finding]) { Folder = folder };
 

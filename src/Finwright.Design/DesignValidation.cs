@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Finwright.Design.Checks;
 using Finwright.Design.Reading;
 
@@ -9,15 +10,15 @@ public static class DesignValidation
     /// <summary>Checks ranges, and the rules that tie fields together.</summary>
     /// <param name="design">A design from a file or built in code.</param>
     /// <returns>All findings, in the order of the format; empty when there are none.</returns>
-    public static IReadOnlyList<Finding> Check(FinDesign design) => Check(design, []);
+    public static IReadOnlyList<Finding> Check(FinDesign design) => Check(design, FrozenSet<string>.Empty);
 
     /// <summary>Checks a design of which some values could not be read; what hangs on those is left out.</summary>
     /// <param name="design">The design, with defaults and stand-ins for the values that could not be read.</param>
     /// <param name="unusable">Paths of those values.</param>
-    internal static List<Finding> Check(FinDesign design, IReadOnlyList<string> unusable)
+    internal static List<Finding> Check(FinDesign design, IReadOnlySet<string> unusable)
     {
         ArgumentNullException.ThrowIfNull(design);
-        List<Finding> findings = [.. RangeChecks.Of(design).Where(finding => !unusable.Any(path => JsonPath.IsWithin(finding.Path, path)))];
+        List<Finding> findings = [.. RangeChecks.Of(design).Where(finding => !JsonPath.IsWithinAny(finding.Path, unusable))];
 
         // The rules look at several fields at once and need them all to be there.
         if (findings.Exists(finding => finding.Code is "null-not-allowed"))
@@ -36,7 +37,7 @@ public static class DesignValidation
             .. PrintChecks.Of(design),
         ];
         findings.AddRange(rules.Where(finding =>
-            !broken.Contains(JsonPath.Parent(finding.Path)) && !unusable.Any(path => JsonPath.IsWithin(finding.Path, path))));
+            !broken.Contains(JsonPath.Parent(finding.Path)) && !JsonPath.IsWithinAny(finding.Path, unusable)));
         return findings;
     }
 }

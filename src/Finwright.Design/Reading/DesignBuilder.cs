@@ -9,13 +9,16 @@ namespace Finwright.Design.Reading;
 /// </summary>
 internal sealed class DesignBuilder(List<Finding> findings)
 {
-    private readonly List<string> _unusable = [];
+    private readonly HashSet<string> _unusable = new(StringComparer.Ordinal);
 
     /// <summary>Paths of the values that could not be used.</summary>
-    public IReadOnlyList<string> Unusable => _unusable;
+    public IReadOnlySet<string> Unusable => _unusable;
 
     /// <summary>Whether a value that must be given is missing or unusable: the built design is then good for checking only.</summary>
     public bool IsIncomplete { get; private set; }
+
+    /// <summary>How many errors were found beyond those that are listed.</summary>
+    public int NotListed { get; private set; }
 
     /// <summary>Builds the design.</summary>
     public FinDesign Build(Node root) => (FinDesign)Record(root, RecordForm.Of(typeof(FinDesign)), JsonPath.Root);
@@ -28,9 +31,9 @@ internal sealed class DesignBuilder(List<Finding> findings)
         {
             string memberPath = JsonPath.Field(path, member.Key);
             if (form.Find(member.Key) is not Field field)
-                findings.Add(FieldFindings.Unknown(form, member, memberPath));
+                Report(() => FieldFindings.Unknown(form, member, memberPath));
             else if (!given.Add(member.Key))
-                findings.Add(FieldFindings.Duplicate(member, memberPath));
+                Report(() => FieldFindings.Duplicate(member, memberPath));
             else
                 Assign(record, field, member, memberPath);
         }
@@ -38,7 +41,7 @@ internal sealed class DesignBuilder(List<Finding> findings)
         foreach (Field field in form.Fields.Where(field => field.IsRequired && !given.Contains(field.Key)))
         {
             string missing = JsonPath.Field(path, field.Key);
-            findings.Add(FieldFindings.Missing(field, missing, node.Line));
+            Report(() => FieldFindings.Missing(field, missing, node.Line));
             StandIn(record, field, missing);
         }
 
@@ -65,7 +68,7 @@ internal sealed class DesignBuilder(List<Finding> findings)
             case (FieldKind.Number, NodeKind.Number) when double.IsFinite(node.Number):
                 return node.Number;
             case (FieldKind.Number or FieldKind.WholeNumber, NodeKind.Number) when !double.IsFinite(node.Number):
-                findings.Add(FieldFindings.TooLarge(node, path));
+                Report(() => FieldFindings.TooLarge(node, path));
                 return null;
             case (FieldKind.WholeNumber, NodeKind.Number) when double.IsInteger(node.Number) && Math.Abs(node.Number) <= int.MaxValue:
                 return (int)node.Number;
@@ -76,7 +79,7 @@ internal sealed class DesignBuilder(List<Finding> findings)
             case (FieldKind.Word, NodeKind.Text):
                 if (form.Words.FirstOrDefault(word => word.Text == node.Text) is Word known)
                     return known.Value;
-                findings.Add(FieldFindings.UnknownWord(form, node, path));
+                Report(() => FieldFindings.UnknownWord(form, node, path));
                 return null;
             case (FieldKind.Point, NodeKind.List) when node.Items.Count == 2:
                 return Point(node, field, path);
@@ -85,7 +88,7 @@ internal sealed class DesignBuilder(List<Finding> findings)
             case (FieldKind.List, NodeKind.List):
                 return Items(node, form.Item!, field, path);
             default:
-                findings.Add(FieldFindings.WrongType(form, field, node, path));
+                Report(() => FieldFindings.WrongType(form, field, node, path));
                 return null;
         }
     }
@@ -102,7 +105,7 @@ internal sealed class DesignBuilder(List<Finding> findings)
     {
         if (node.Items.Count > field.MaximumLength)
         {
-            findings.Add(FieldFindings.TooMany(field, node, path));
+            Report(() => FieldFindings.TooMany(field, node, path));
             return null;
         }
 
@@ -118,6 +121,15 @@ internal sealed class DesignBuilder(List<Finding> findings)
 
         // Items that were dropped would move the numbers of those behind them; such a list is not used at all.
         return list.Count == node.Items.Count ? list : null;
+    }
+
+    // Working out what a name may have meant takes time; a hostile file has hundreds of thousands of them.
+    private void Report(Func<Finding> finding)
+    {
+        if (findings.Count < DesignLimits.Findings)
+            findings.Add(finding());
+        else
+            NotListed++;
     }
 
     private void StandIn(object record, Field field, string path)

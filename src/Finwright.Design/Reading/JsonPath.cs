@@ -25,10 +25,17 @@ internal static class JsonPath
         return end < 0 ? Root : path[..end];
     }
 
-    /// <summary>Whether a path is another path or lies inside it.</summary>
-    public static bool IsWithin(string path, string outer) =>
-        path.StartsWith(outer, StringComparison.Ordinal)
-        && (path.Length == outer.Length || path[outer.Length] is '.' or '[');
+    /// <summary>Whether a path is one of some others or lies inside one of them.</summary>
+    public static bool IsWithinAny(string path, IReadOnlySet<string> others)
+    {
+        for (; path != Root; path = Parent(path))
+        {
+            if (others.Contains(path))
+                return true;
+        }
+
+        return false;
+    }
 
     /// <summary>A stranger's text, cut and cleaned for a message.</summary>
     public static string Shown(string text)
