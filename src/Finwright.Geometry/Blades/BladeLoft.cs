@@ -8,8 +8,8 @@ namespace Finwright.Geometry.Blades;
 /// </remarks>
 public static class BladeLoft
 {
-    // Strays of sides and rows add up at the middle of a facet; a third of the sum is gained by balancing.
-    private const double FirstShare = 0.62;
+    // Strays of sides and rows add up at the middle of a facet.
+    private const double FirstShare = 0.5;
     private const int Attempts = 5;
     private const double Headroom = 0.95;
 

@@ -74,7 +74,7 @@ internal sealed class LoftAssembly
                 if (!thinTip)
                 {
                     if (root || tip)
-                        move.Carry(new(0, root ? -1 : 1, 0), 0);
+                        move.Carry(new(0, root ? -1 : 1, 0), 0, 0);
                     Carry(ref move, panels, row, owner, offset);
                     if (next is not null)
                         Carry(ref move, next, 0, owner, offset);
@@ -121,11 +121,11 @@ internal sealed class LoftAssembly
         bool corner = offset > 0 ? place == 0 || place == Last : place == _rows.ArcSteps || place == Last - _rows.ArcSteps;
         bool sharp = offset <= 0 && corner && _blade.TrailingEdgeThickness <= 0;
         if (!sharp)
-            move.Carry(panels.Normal(row, place), panels.Push(row, place));
+            move.Carry(panels.Normal(row, place), panels.Push(row, place), panels.Area(row, place));
         if (corner)
         {
             bool starboard = place <= Last / 2;
-            move.Carry(panels.Normal(row, starboard ? 0 : Last), panels.EdgePush(row, starboard));
+            move.Carry(panels.Normal(row, starboard ? 0 : Last), panels.EdgePush(row, starboard), panels.EdgeArea(row));
         }
     }
 

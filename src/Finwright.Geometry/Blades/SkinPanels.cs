@@ -49,6 +49,16 @@ internal sealed class SkinPanels
     /// <summary>How far the corner is moved along the normal, metres.</summary>
     public double Push(int row, int column) => _push[row * Columns + column];
 
+    /// <summary>Area of the facets round a corner, m².</summary>
+    public double Area(int row, int column) => _weight[row * Columns + column];
+
+    /// <summary>Area of the trailing edge's face beside a row, m².</summary>
+    public double EdgeArea(int row)
+    {
+        int from = Math.Max(row - 1, 0), to = Math.Min(row + 1, Rows - 1);
+        return (At(to, 0) - At(from, 0)).Length * (At(row, Columns - 1) - At(row, 0)).Length;
+    }
+
     /// <summary>How far the trailing edge's face is moved out at its starboard (first) or port (last) corner, metres.</summary>
     public double EdgePush(int row, bool starboard) => _edgePush[2 * row + (starboard ? 0 : 1)];
 
