@@ -46,6 +46,13 @@ public readonly record struct Placement(Point3 AxisX, Point3 AxisY, Point3 AxisZ
     /// <summary>First this map, then <paramref name="next"/>.</summary>
     public Placement Then(Placement next) => new(next.Turn(AxisX), next.Turn(AxisY), next.Turn(AxisZ), next.Apply(Origin));
 
+    /// <summary>The way back, for a map that only turns and shifts: its axes are of unit length and square to each other.</summary>
+    public Placement RigidInverse()
+    {
+        Placement back = new(new(AxisX.X, AxisY.X, AxisZ.X), new(AxisX.Y, AxisY.Y, AxisZ.Y), new(AxisX.Z, AxisY.Z, AxisZ.Z), default);
+        return back with { Origin = -1 * back.Turn(Origin) };
+    }
+
     /// <summary>Volume factor; negative when the map mirrors.</summary>
     public double Determinant => AxisX.Cross(AxisY).Dot(AxisZ);
 }
