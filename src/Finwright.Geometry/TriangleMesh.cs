@@ -45,6 +45,15 @@ public sealed class TriangleMesh
     /// <summary>Position of a vertex.</summary>
     public Point3 Vertex(int index) => new(Vertices[3 * index], Vertices[3 * index + 1], Vertices[3 * index + 2]);
 
+    /// <summary>Positions of all vertices, in order.</summary>
+    public IReadOnlyList<Point3> Points()
+    {
+        Point3[] points = new Point3[VertexCount];
+        for (int i = 0; i < points.Length; i++)
+            points[i] = Vertex(i);
+        return points;
+    }
+
     /// <summary>Signed enclosed volume by the divergence theorem, m³; positive for an outward-facing closed mesh.</summary>
     public double Volume()
     {

@@ -39,13 +39,17 @@ public static class DowelPlacer
     /// <param name="bore">Diameter of the bore, metres.</param>
     /// <param name="length">Length of the dowel, metres.</param>
     /// <param name="wall">Least plastic to leave beside a bore, metres.</param>
+    /// <param name="otherCuts">Cuts that the bore must not reach, with a wall between.</param>
     /// <remarks>
     /// Two dowels are wanted at 30 and 60 % of the chord, more of them spread from 20 to 70 %. Each goes to the place nearest to
     /// where it is wanted that has room.
     /// </remarks>
-    public static DowelRow Place(int number, CutPlane cut, BladeShape blade, MeshProbe body, int wanted, double bore, double length, double wall)
+    public static DowelRow Place(
+        int number, CutPlane cut, BladeShape blade, MeshProbe body, int wanted, double bore, double length, double wall,
+        IReadOnlyList<CutPlane> otherCuts)
     {
         ArgumentNullException.ThrowIfNull(blade);
+        ArgumentNullException.ThrowIfNull(otherCuts);
         ArgumentNullException.ThrowIfNull(body);
         List<Dowel> placed = [];
         double greatestMissing = double.PositiveInfinity;
@@ -58,6 +62,9 @@ public static class DowelPlacer
                 // 0, +1, −1, +2, −2 … steps from where it is wanted.
                 double tried = share + (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2) * ShareStep;
                 if (tried < FirstShare || tried > LastShare || Axis(cut, blade, tried, length + EndRoom) is not { } axis)
+                    continue;
+                // An end that crosses another cut would come out of the far side of its piece.
+                if (otherCuts.Any(c => Math.Min(Math.Abs(c.Beyond(axis.From)), Math.Abs(c.Beyond(axis.To))) < wall || c.Beyond(axis.From) * c.Beyond(axis.To) < 0))
                     continue;
                 double room = Room(axis, body, placed, bore, wall);
                 greatest = Math.Max(greatest, 2 * (room - wall));

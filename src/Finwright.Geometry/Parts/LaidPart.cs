@@ -24,7 +24,7 @@ public sealed record LaidPart(PrintAttitude Attitude, Placement Placement, Point
     /// <param name="ways">Ways the part may rest, best first; at least one.</param>
     /// <param name="room">The printer's room.</param>
     /// <returns>The first way that fits; when none does, the one that is least too large.</returns>
-    public static LaidPart Lay(IReadOnlyCollection<Point3> points, IReadOnlyList<Resting> ways, PrintRoom room)
+    public static LaidPart Lay(IReadOnlyList<Point3> points, IReadOnlyList<Resting> ways, PrintRoom room)
     {
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(ways);
@@ -42,7 +42,7 @@ public sealed record LaidPart(PrintAttitude Attitude, Placement Placement, Point
         return best ?? throw new ArgumentException("A part rests in at least one way.", nameof(ways));
     }
 
-    private static LaidPart Lay(IReadOnlyCollection<Point3> points, Resting way, PrintRoom room)
+    private static LaidPart Lay(IReadOnlyList<Point3> points, Resting way, PrintRoom room)
     {
         Placement turn = way.Turn;
         Point3[] turned = [.. points.Select(turn.Apply)];
