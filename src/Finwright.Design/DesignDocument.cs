@@ -18,11 +18,11 @@ public static class DesignDocument
     {
         var text = new StringBuilder();
         text.Append(Marker).Append("\n\n## Every field\n");
-        WriteSection(text, RecordForm.Of(typeof(FinDesign)), JsonPath.Root, "The whole file.");
+        WriteGroup(text, RecordForm.Of(typeof(FinDesign)), JsonPath.Root, "The whole file.");
         return text.ToString();
     }
 
-    private static void WriteSection(StringBuilder text, RecordForm form, string path, string meaning)
+    private static void WriteGroup(StringBuilder text, RecordForm form, string path, string meaning)
     {
         string title = path == JsonPath.Root ? "The file" : $"`{path[2..]}`";
         text.Append(CultureInfo.InvariantCulture, $"\n### {title}\n{meaning}\n\n| Field | Unit | Range | Default | Meaning | Why the default |\n| --- | --- | --- | --- | --- | --- |\n");
@@ -40,9 +40,9 @@ public static class DesignDocument
         {
             string fieldPath = JsonPath.Field(path, field.Key);
             if (field.Form.Kind == FieldKind.Record)
-                WriteSection(text, field.Form.Record, fieldPath, field.Meaning);
+                WriteGroup(text, field.Form.Record, fieldPath, field.Meaning);
             else if (field.Form.Item is { Kind: FieldKind.Record } item)
-                WriteSection(text, item.Record, fieldPath + "[]", $"Each item: {field.Meaning}");
+                WriteGroup(text, item.Record, fieldPath + "[]", $"Each item: {field.Meaning}");
         }
     }
 
@@ -53,7 +53,7 @@ public static class DesignDocument
         FieldKind.Text => $"to {field.MaximumLength} characters",
         FieldKind.Switch => "true, false",
         FieldKind.Word => "a word",
-        FieldKind.Record => "a section",
+        FieldKind.Record => "a group",
         _ when field.Form.Item!.Kind == FieldKind.Point => $"to {field.MaximumLength} pairs, {Numbers(field)}",
         _ => $"to {field.MaximumLength} items",
     };

@@ -54,7 +54,7 @@ public static class DesignReader
     private static DesignReading Read(Node root, string? folder)
     {
         if (root.Kind != NodeKind.Object)
-            return Refused(Broken("wrong-root", "A design file is one section in braces { }; this file holds something else.", "Start from an example."), folder) with { Root = root };
+            return Refused(Broken("wrong-root", "A design file is one group in braces { }; this file holds something else.", "Start from an example."), folder) with { Root = root };
 
         var findings = new List<Finding>();
         Node? current = DesignMigration.BringUpToDate(root, findings);

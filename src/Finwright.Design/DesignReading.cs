@@ -24,7 +24,7 @@ public sealed record DesignReading(FinDesign? Design, IReadOnlyList<Finding> Fin
         return Root is null ? null : JsonPath.Find(Root, jsonPath)?.Line;
     }
 
-    /// <summary>Gives findings of later stages the lines of this file: that of the value, or of the section in which it is missing.</summary>
+    /// <summary>Gives findings of later stages the lines of this file: that of the value, or of the group in which it is missing.</summary>
     /// <param name="findings">Findings with paths.</param>
     public IReadOnlyList<Finding> Locate(IEnumerable<Finding> findings) =>
         [.. findings.Select(finding => finding.Line is null ? finding with { Line = NearestLine(finding.Path) } : finding)];

@@ -68,7 +68,7 @@ public static class DesignSchema
     {
         if (form.Kind == FieldKind.Record)
         {
-            WriteSection(writer, form.Record, mayBeNull);
+            WriteGroup(writer, form.Record, mayBeNull);
             return;
         }
 
@@ -115,7 +115,7 @@ public static class DesignSchema
         }
     }
 
-    private static void WriteSection(Utf8JsonWriter writer, RecordForm form, bool mayBeNull)
+    private static void WriteGroup(Utf8JsonWriter writer, RecordForm form, bool mayBeNull)
     {
         if (!mayBeNull)
         {

@@ -3,7 +3,7 @@ namespace Finwright.Design;
 /// <summary>
 /// One fin as its maker describes it: the content of a <c>*.fin.json</c> file. Immutable; lengths in the unit that each name carries.
 /// </summary>
-/// <remarks>Only <see cref="Name"/> and <see cref="Shape"/> must be given; every other section has defaults with a written reason.</remarks>
+/// <remarks>Only <see cref="Name"/> and <see cref="Shape"/> must be given; every other group has defaults with a written reason.</remarks>
 public sealed record FinDesign
 {
     /// <summary>The format version that this program writes.</summary>

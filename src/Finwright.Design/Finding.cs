@@ -24,7 +24,7 @@ public enum Severity
 /// <param name="Remedy">What to do, in one sentence.</param>
 public sealed record Finding(string Code, Severity Severity, string Path, string Message, string Remedy)
 {
-    /// <summary>Line in the design file, from 1: that of the value, or of the section in which it is missing; null when the file has neither, or the design was not read from text.</summary>
+    /// <summary>Line in the design file, from 1: that of the value, or of the group in which it is missing; null when the file has neither, or the design was not read from text.</summary>
     public int? Line { get; init; }
 
     /// <summary>The value found, as text with its unit; null when there is none to show.</summary>

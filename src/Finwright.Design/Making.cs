@@ -132,7 +132,7 @@ public sealed record Print
     public string Filament { get; init; } = "PETG";
 
     /// <summary>Density of the filament, g/cm³.</summary>
-    [Input("Density of the filament.", Minimum = 0.8, Maximum = 2, Reason = "PETG 1.25 to 1.29.")]
+    [Input("Density of the filament.", Minimum = 0.8, Maximum = 2, Reason = "PETG 1.25 to 1.29 (from memory).")]
     public double FilamentDensityGPerCm3 { get; init; } = 1.27;
 
     /// <summary>Layer height, mm.</summary>
@@ -172,7 +172,7 @@ public sealed record Pour
     public double RoomCelsius { get; init; } = 20;
 
     /// <summary>Cooling.</summary>
-    [Input("How the pour is kept cool.", Reason = "Water takes heat away some fifty times faster than still air.")]
+    [Input("How the pour is kept cool.", Reason = "Water takes heat away some fifty times faster than still air (from memory).")]
     public Cooling Cooling { get; init; } = Cooling.WaterBath;
 
     /// <summary>Temperature of the bath, °C.</summary>

@@ -1,8 +1,6 @@
-using System.Text.RegularExpressions;
-
 namespace Finwright.Design.Tests;
 
-public sealed partial class DesignDocumentTests
+public sealed class DesignDocumentTests
 {
     private const string Document = "docs/design-file.md";
 
@@ -13,16 +11,4 @@ public sealed partial class DesignDocumentTests
 
         Repository.Holds(Document, byHand + DesignDocument.Generate());
     }
-
-    [Fact]
-    public void Examples_in_the_document_read_without_findings()
-    {
-        MatchCollection examples = Example().Matches(File.ReadAllText(Path.Combine(Repository.Root, Document)));
-
-        Assert.NotEmpty(examples);
-        Assert.All(examples, example => Assert.Empty(DesignReader.Read(example.Groups["json"].Value).Findings));
-    }
-
-    [GeneratedRegex("```json\n(?<json>.*?)```", RegexOptions.Singleline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
-    private static partial Regex Example();
 }

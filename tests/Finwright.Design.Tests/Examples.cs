@@ -14,7 +14,7 @@ internal static class Examples
         }
         """;
 
-    /// <summary>Something in every section and every list.</summary>
+    /// <summary>Something in every group and every list.</summary>
     public const string Full = """
         // What stands here is invented.
         {

@@ -73,8 +73,8 @@ public sealed class Field
     /// <summary>Whether a text may have several lines.</summary>
     public bool MayHaveLines => _input.Lines;
 
-    /// <summary>The field's value in a section.</summary>
-    /// <param name="record">The section that has this field.</param>
+    /// <summary>The field's value in a group.</summary>
+    /// <param name="record">The group that has this field.</param>
     public object? Get(object record) => _property.GetValue(record);
 
     internal void Set(object record, object? value) => _property.SetValue(record, value);

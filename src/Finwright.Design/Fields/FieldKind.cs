@@ -21,7 +21,7 @@ public enum FieldKind
     /// <summary>Two numbers, [x, y].</summary>
     Point,
 
-    /// <summary>A section with fields of its own.</summary>
+    /// <summary>A group of fields, in braces.</summary>
     Record,
 
     /// <summary>A list of values of one form.</summary>

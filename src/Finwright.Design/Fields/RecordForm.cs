@@ -3,7 +3,7 @@ using System.Reflection;
 
 namespace Finwright.Design.Fields;
 
-/// <summary>A section of the design file and its fields, in the order in which they are written.</summary>
+/// <summary>A group of the design file and its fields, in the order in which they are written.</summary>
 public sealed class RecordForm
 {
     private static readonly ConcurrentDictionary<Type, RecordForm> Known = new();
@@ -29,7 +29,7 @@ public sealed class RecordForm
     /// <summary>The fields.</summary>
     public IReadOnlyList<Field> Fields { get; }
 
-    /// <summary>The form of a section; worked out once for each type.</summary>
+    /// <summary>The form of a group; worked out once for each type.</summary>
     /// <param name="type">One of the record types of the design file.</param>
     public static RecordForm Of(Type type) => Known.GetOrAdd(type, static t => new RecordForm(t));
 
@@ -37,6 +37,6 @@ public sealed class RecordForm
     /// <param name="key">Name in the design file.</param>
     public Field? Find(string key) => _byKey.GetValueOrDefault(key);
 
-    /// <summary>A new section in which every field has its default, and the required ones nothing yet.</summary>
+    /// <summary>A new group in which every field has its default, and the required ones nothing yet.</summary>
     internal object Create() => Activator.CreateInstance(Type)!;
 }

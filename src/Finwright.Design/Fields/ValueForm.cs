@@ -30,8 +30,8 @@ public sealed class ValueForm
     /// <summary>The words that may be chosen; empty for other kinds.</summary>
     public IReadOnlyList<Word> Words { get; }
 
-    /// <summary>The fields of a section.</summary>
-    /// <exception cref="InvalidOperationException">The value is not a section.</exception>
+    /// <summary>The fields of a group.</summary>
+    /// <exception cref="InvalidOperationException">The value is not a group.</exception>
     public RecordForm Record => RecordForm.Of(_recordType ?? throw new InvalidOperationException($"A {Kind} has no fields."));
 
     /// <summary>The word for an enum value; null when the value is not one of the list.</summary>

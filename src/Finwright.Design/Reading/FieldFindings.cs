@@ -12,7 +12,7 @@ internal static class FieldFindings
             : HomeOf(member.Key) is string home ? $"It belongs in {home}: move it there."
             : NearestName.Among(member.Key, form.Fields.Select(field => field.Key)) is string near ? $"Did you mean \"{near}\"?"
             : $"Take it out. Known here: {string.Join(", ", form.Fields.Select(field => field.Key))}.";
-        return new Finding("unknown-field", Severity.Error, path, $"\"{shown}\" is not a field of this section, so it would change nothing.", remedy)
+        return new Finding("unknown-field", Severity.Error, path, $"\"{shown}\" is not a field of this group, so it would change nothing.", remedy)
         {
             Line = member.Line,
             Value = shown,
@@ -91,13 +91,13 @@ internal static class FieldFindings
         FieldKind.Switch => "true or false",
         FieldKind.Word => "a word in double quotes",
         FieldKind.Point => "a pair of numbers [x, y]",
-        FieldKind.Record => "a section in braces { }",
+        FieldKind.Record => "a group in braces { }",
         _ => "a list in brackets [ ]",
     };
 
     private static string Found(Node node) => node.Kind switch
     {
-        NodeKind.Object => "a section in braces",
+        NodeKind.Object => "a group in braces",
         NodeKind.List => node.Items.Count == 1 ? "a list of 1 item" : $"a list of {node.Items.Count} items",
         NodeKind.Number => $"the number {JsonPath.Shown(node.Text)}",
         NodeKind.Text => $"the text \"{JsonPath.Shown(node.Text)}\"",
@@ -108,11 +108,11 @@ internal static class FieldFindings
     /// <summary>Where in the file a field of this name belongs; null when nowhere, or in several places.</summary>
     private static string? HomeOf(string key)
     {
-        string[] homes = [.. Sections(RecordForm.Of(typeof(FinDesign)), JsonPath.Root).Where(section => section.Form.Find(key) is not null).Select(section => section.Path)];
+        string[] homes = [.. Groups(RecordForm.Of(typeof(FinDesign)), JsonPath.Root).Where(group => group.Form.Find(key) is not null).Select(group => group.Path)];
         return homes.Length == 1 ? homes[0] : null;
     }
 
-    private static IEnumerable<(RecordForm Form, string Path)> Sections(RecordForm form, string path)
+    private static IEnumerable<(RecordForm Form, string Path)> Groups(RecordForm form, string path)
     {
         yield return (form, path);
         foreach (Field field in form.Fields)
@@ -126,8 +126,8 @@ internal static class FieldFindings
             };
             if (inner is null)
                 continue;
-            foreach ((RecordForm, string) section in Sections(inner, innerPath))
-                yield return section;
+            foreach ((RecordForm, string) group in Groups(inner, innerPath))
+                yield return group;
         }
     }
 }

@@ -18,7 +18,7 @@ internal static class JsonPath
     /// <summary>Path of an item of a list.</summary>
     public static string Item(string parent, int index) => $"{parent}[{index}]";
 
-    /// <summary>Path of the section that holds a field or the list that holds an item.</summary>
+    /// <summary>Path of the group that holds a field or the list that holds an item.</summary>
     public static string Parent(string path)
     {
         int end = path.LastIndexOfAny(['.', '[']);

@@ -49,7 +49,7 @@ public sealed class RangeTests
     [Fact]
     public void Check_reports_each_number_just_outside_its_range()
     {
-        // Every number of the print section in turn, a hair above its most and below its least.
+        // Every number of the print group in turn, a hair above its most and below its least.
         foreach (Field field in RecordForm.Of(typeof(Print)).Fields.Where(field => field.Form.Kind == FieldKind.Number))
         {
             foreach (double value in new[] { Math.BitDecrement(field.Minimum!.Value), Math.BitIncrement(field.Maximum!.Value) })
