@@ -1,7 +1,7 @@
 namespace Finwright.Geometry.Sections;
 
 /// <summary>Polynomials in Bernstein form over 0 to 1.</summary>
-/// <remarks>Nested evaluation after Farin, 2002, "Curves and surfaces for CAGD", 5th edition, section 5.7: linear in the order, no allocation.</remarks>
+/// <remarks>Nested evaluation after Farin, 2002, "Curves and surfaces for CAGD", 5th edition: linear in the order, no allocation.</remarks>
 internal static class Bernstein
 {
     /// <summary>Value of Σ cᵢ Bᵢ,ₙ(x), n being one less than the count of coefficients; 0 without any.</summary>

@@ -11,7 +11,7 @@ namespace Finwright.Geometry.Sections;
 /// <remarks>
 /// Gauss points in the angle φ with x = (1 - cos φ) / 2, in which a round nose is smooth. On each panel the contour is
 /// differentiated through the polynomial that passes its Gauss points (barycentric form; Berrut and Trefethen, 2004,
-/// "Barycentric Lagrange interpolation", SIAM Review 46(3), section 9.3). Panels end at the section's joins.
+/// "Barycentric Lagrange interpolation", SIAM Review 46(3)). Panels end at the section's joins.
 /// </remarks>
 internal readonly record struct ContourMoments(double Area, double X, double Y, double XX, double YY)
 {

@@ -105,7 +105,7 @@ public static class CoordinateReader
         if (Rising(aligned.Port, contour, ref dropped, out List<Point2> port) is { } below)
             return CoordinateReading.Refused(below);
         if (dropped > MostStepsBack * points.Count)
-            return Refused($"{dropped} of {points.Count} points step back along x. Sort the points, or give them with more digits.");
+            return Refused($"{dropped} of {points.Count} points step back along x. Sort the points, give fewer of them, or give them with more digits.");
         int repeats = rows.Count - contour.Count;
         if (dropped > 0)
             notes.Add($"{dropped} points that stepped back along x by less than {StepBack} chords were left out.");

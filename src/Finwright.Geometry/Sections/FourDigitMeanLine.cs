@@ -3,7 +3,7 @@ namespace Finwright.Geometry.Sections;
 /// <summary>The mean line of the four-digit sections: two parabolas that meet, level, at the place of greatest camber.</summary>
 /// <remarks>
 /// Jacobs, Ward and Pinkerton, 1933, "The characteristics of 78 related airfoil sections from tests in the
-/// variable-density wind tunnel", NACA TR-460, page 4. The slope is continuous, the curvature jumps at <see cref="Place"/>.
+/// variable-density wind tunnel", NACA TR-460. The slope is continuous, the curvature jumps at <see cref="Place"/>.
 /// </remarks>
 internal readonly record struct FourDigitMeanLine
 {

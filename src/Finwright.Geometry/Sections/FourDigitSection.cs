@@ -3,7 +3,7 @@ namespace Finwright.Geometry.Sections;
 /// <summary>A NACA four-digit section, symmetric (0010) or cambered (2412).</summary>
 /// <remarks>
 /// Jacobs, Ward and Pinkerton, 1933, "The characteristics of 78 related airfoil sections from tests in the
-/// variable-density wind tunnel", NACA TR-460, page 4. The last coefficient is the report's -0.1015, which leaves the
+/// variable-density wind tunnel", NACA TR-460. The last coefficient is the report's -0.1015, which leaves the
 /// trailing edge open by 0.0021 of the thickness each side. Thickness is laid square to the mean line.
 /// </remarks>
 public sealed class FourDigitSection : Section

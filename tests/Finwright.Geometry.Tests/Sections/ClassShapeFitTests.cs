@@ -6,8 +6,11 @@ namespace Finwright.Geometry.Tests.Sections;
 public sealed class ClassShapeFitTests
 {
     // Kulfan, 2008, Journal of Aircraft 45(1), 142 takes as wind-tunnel tolerance 0.0004 chords on the first fifth and 0.0008 behind
-    // it, and finds low orders enough; from memory. Order 8 must be well inside; a plain four-digit section comes out near 1e-5.
+    // it, and finds low orders enough; from memory.
     private const double WindTunnelTolerance = 4e-4;
+
+    // Our own measure: 5e-5 for 0012, 1.3e-4 for 4412, the worst of these.
+    private const double OrderEight = 1.5e-4;
 
     [Theory]
     [InlineData("naca-0006")]
@@ -19,11 +22,12 @@ public sealed class ClassShapeFitTests
     [InlineData("naca-2412")]
     [InlineData("naca-4412")]
     [InlineData("naca-16-209")]
-    public void Fit_of_order_eight_is_within_wind_tunnel_tolerance(string name)
+    public void Fit_of_low_order_is_within_wind_tunnel_tolerance(string name)
     {
         Assert.True(SectionCatalogue.TryFind(name, null, out Section? section, out _));
         ClassShapeFitted fitted = ClassShapeFit.Fit(section, new());
-        Assert.InRange(fitted.MaximumError, 0, WindTunnelTolerance);
+        Assert.InRange(ClassShapeFit.Fit(section, new(6, 5)).MaximumError, 0, WindTunnelTolerance);
+        Assert.InRange(fitted.MaximumError, 0, OrderEight);
         Assert.InRange(fitted.RootMeanSquareError, 0, fitted.MaximumError);
         Assert.InRange(fitted.MaximumErrorAt, 0, 1);
     }
