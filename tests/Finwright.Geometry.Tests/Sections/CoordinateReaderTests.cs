@@ -18,9 +18,10 @@ public sealed class CoordinateReaderTests
                 double farthest = Farthest(written, reading.Section);
 
 
-                // Measured over 5,000 files. With camber the nose lies between the points and is found from them, so a
-                // section given by thirty points a side comes back turned by a little.
-                double allowed = section.MaximumCamber is 0 ? 1.2e-4 : 5e-4;
+                // Measured over some 5,000 files: 0.00012 without camber, where the fit may leave a point 0.0001 off, and under
+                // 0.0005 with it: the nose then lies between the points, is found from them, and thirty points a side
+                // turn the section by a little. The limits are twice that.
+                double allowed = section.MaximumCamber is 0 ? 2.5e-4 : 1e-3;
                 Assert.True(farthest < allowed, $"{section.Name} comes back {farthest} off: {string.Join(' ', reading.Notes)}");
             },
             iter: 300);
