@@ -19,7 +19,7 @@ public interface ISolidKernel : IDisposable
     /// <exception cref="SolidException">The solid cannot be built.</exception>
     IReadOnlyList<SliceRings> Slice(SolidExpression solid, IReadOnlyList<double> heights, CancellationToken cancellation = default);
 
-    /// <summary>Areas of cross-sections, without their rings: several times cheaper to hand over.</summary>
+    /// <summary>Areas of cross-sections along z, counted in two ways; their rings stay in the kernel.</summary>
     /// <param name="solid">What to slice.</param>
     /// <param name="heights">Heights along z, metres; never exactly on a face.</param>
     /// <param name="cancellation">Stops the work; the kernel stays usable.</param>

@@ -27,15 +27,14 @@ public sealed class ManifoldKernel(KernelLimits? limits = null) : ISolidKernel
 
     private readonly KernelLimits _limits = limits ?? new KernelLimits();
     private readonly SemaphoreSlim _turn = new(1, 1);
-    private ManifoldEngine? _engine;
     private int _calls;
     private bool _disposed;
 
     /// <summary>Number of engines started so far.</summary>
     internal int EngineCount { get; private set; }
 
-    /// <summary>Solids still held and bytes of memory of the present engine; zero without one.</summary>
-    internal (int Solids, long MemoryBytes) Held => _engine is null ? default : (_engine.SolidCount, _engine.MemoryBytes);
+    /// <summary>The engine in use; null before the first call and after a damaged or large one was let go.</summary>
+    internal ManifoldEngine? Engine { get; private set; }
 
     /// <inheritdoc/>
     public IReadOnlyList<SolidResult> Evaluate(IReadOnlyList<SolidExpression> solids, CancellationToken cancellation = default)
@@ -111,7 +110,7 @@ public sealed class ManifoldKernel(KernelLimits? limits = null) : ISolidKernel
     private T Attempt<T>(SolidProgram program, Func<ManifoldEngine, int[], T> read, CancellationToken cancellation)
     {
         cancellation.ThrowIfCancellationRequested();
-        ManifoldEngine engine = _engine ??= Start();
+        ManifoldEngine engine = Engine ??= Start();
         bool sound = false;
         try
         {
@@ -227,7 +226,7 @@ public sealed class ManifoldKernel(KernelLimits? limits = null) : ISolidKernel
 
     private void Discard()
     {
-        _engine?.Dispose();
-        _engine = null;
+        Engine?.Dispose();
+        Engine = null;
     }
 }

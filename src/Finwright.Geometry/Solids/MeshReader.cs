@@ -3,7 +3,7 @@ namespace Finwright.Geometry.Solids;
 /// <summary>Turns the kernel's arrays into a mesh that is closed by its vertex numbers.</summary>
 internal static class MeshReader
 {
-    /// <summary>A mesh in metres, with merged vertices made one and unused ones left out.</summary>
+    /// <summary>A mesh in metres, with merged vertices made one, edges without length collapsed, and unused vertices left out.</summary>
     /// <param name="coordinates">x, y, z of each vertex.</param>
     /// <param name="corners">Three vertices a triangle.</param>
     /// <param name="mergeFrom">Vertices that are the same point as …</param>
@@ -18,13 +18,15 @@ internal static class MeshReader
         for (int i = 0; i < mergeFrom.Length; i++)
             same[mergeFrom[i]] = (int)mergeTo[i];
 
+        int[] triangles = Array.ConvertAll(corners, c => same[c]);
+        triangles = ZeroEdges.Collapse(coordinates, triangles);
+
         int[] numbers = new int[count];
         Array.Fill(numbers, -1);
         List<double> vertices = new(coordinates.Length);
-        int[] triangles = new int[corners.Length];
-        for (int i = 0; i < corners.Length; i++)
+        for (int i = 0; i < triangles.Length; i++)
         {
-            int vertex = same[corners[i]];
+            int vertex = triangles[i];
             if (numbers[vertex] < 0)
             {
                 numbers[vertex] = vertices.Count / 3;

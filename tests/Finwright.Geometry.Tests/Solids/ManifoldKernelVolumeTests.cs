@@ -44,7 +44,7 @@ public sealed class ManifoldKernelVolumeTests : IDisposable
         // A bore of radius a leaves 4/3 π (r² - a²)^(3/2) (the napkin ring theorem). The mesh is inscribed: with 360 by
         // 180 facets its chord error is r (1 - cos(π/360)) = 4e-5 r, some 2e-4 of the volume.
         const double Radius = 0.03, Bore = 0.01;
-        SolidExpression ball = new MeshSolid(Shapes.Ball(default, Radius, 360, 180));
+        SolidExpression ball = new MeshSolid(SampleMeshes.Ball(Radius, default, 180));
         SolidResult ring = One(ball.Without(Tools.Bore(2 * Bore, new(0, 0, -0.04), new(0, 0, 0.04))));
         Near(4.0 / 3 * Math.PI * Math.Pow(Radius * Radius - Bore * Bore, 1.5), ring.Volume, 3e-4);
         Assert.Equal(1, ring.PieceCount);

@@ -6,18 +6,7 @@ namespace Finwright.Geometry.Tests.Solids;
 internal static class Shapes
 {
     /// <summary>A box with one corner at a point.</summary>
-    public static TriangleMesh Box(Point3 corner, Point3 size)
-    {
-        double[] vertices = new double[24];
-        for (int i = 0; i < 8; i++)
-        {
-            vertices[3 * i] = corner.X + (i & 1) * size.X;
-            vertices[3 * i + 1] = corner.Y + (i >> 1 & 1) * size.Y;
-            vertices[3 * i + 2] = corner.Z + (i >> 2 & 1) * size.Z;
-        }
-
-        return new(vertices, [0, 2, 1, 1, 2, 3, 4, 5, 6, 5, 7, 6, 0, 1, 4, 1, 5, 4, 2, 6, 3, 3, 6, 7, 0, 4, 2, 2, 4, 6, 1, 3, 5, 3, 7, 5]);
-    }
+    public static TriangleMesh Box(Point3 corner, Point3 size) => SampleMeshes.Box(size.X, size.Y, size.Z).Placed(Placement.Shift(corner));
 
     /// <summary>A box as a solid.</summary>
     public static SolidExpression Block(Point3 corner, Point3 size) => new MeshSolid(Box(corner, size));
@@ -48,40 +37,6 @@ internal static class Shapes
                 int a = first + i, b = first + (i + 1) % n;
                 triangles.AddRange(end == 0 ? [hub, b, a] : [hub, a, b]);
             }
-        }
-
-        return new([.. vertices], [.. triangles]);
-    }
-
-    /// <summary>A ball by latitude and longitude.</summary>
-    public static TriangleMesh Ball(Point3 centre, double radius, int around, int layers)
-    {
-        List<double> vertices = [centre.X, centre.Y, centre.Z - radius];
-        for (int k = 1; k < layers; k++)
-            for (int i = 0; i < around; i++)
-            {
-                double latitude = Math.PI * k / layers, longitude = 2 * Math.PI * i / around;
-                vertices.AddRange([
-                    centre.X + radius * Math.Sin(latitude) * Math.Cos(longitude),
-                    centre.Y + radius * Math.Sin(latitude) * Math.Sin(longitude),
-                    centre.Z - radius * Math.Cos(latitude)]);
-            }
-
-        vertices.AddRange([centre.X, centre.Y, centre.Z + radius]);
-        int top = vertices.Count / 3 - 1;
-        List<int> triangles = [];
-        for (int i = 0; i < around; i++)
-        {
-            int j = (i + 1) % around;
-            triangles.AddRange([0, 1 + j, 1 + i]);
-            for (int k = 0; k + 2 < layers; k++)
-            {
-                int a = 1 + k * around + i, b = 1 + k * around + j;
-                triangles.AddRange([a, b, b + around, a, b + around, a + around]);
-            }
-
-            int last = 1 + (layers - 2) * around;
-            triangles.AddRange([top, last + i, last + j]);
         }
 
         return new([.. vertices], [.. triangles]);
