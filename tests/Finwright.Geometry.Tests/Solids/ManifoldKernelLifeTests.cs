@@ -42,9 +42,9 @@ public sealed class ManifoldKernelLifeTests
     public void Two_hundred_calls_leave_no_solid_and_no_growth()
     {
         using ManifoldKernel kernel = new();
-        SolidExpression work = Shapes.Block(default, new(0.05, 0.02, 0.02)).And(new MeshSolid(SampleMeshes.Ball(0.01, default, 30)))
+        SolidExpression work = Shapes.Block(default, new(0.05, 0.02, 0.02)).And(new MeshSolid(SampleMeshes.Ball(0.01, default, 8)))
             .Without(Tools.Bore(0.004, new(0.02, 0.01, -0.01), new(0.02, 0.01, 0.03))).TrimmedBy(new(1, 0, 0), -0.005);
-        double[] heights = [.. Enumerable.Range(0, 50).Select(i => 0.0004 * i + 0.00013)];
+        double[] heights = [.. Enumerable.Range(0, 4).Select(i => 0.004 * i + 0.00013)];
         long after = 0;
         for (int call = 0; call < 200; call++)
         {
@@ -59,6 +59,17 @@ public sealed class ManifoldKernelLifeTests
 
         Assert.Equal(after, kernel.Engine!.MemoryBytes);
         Assert.Equal(1, kernel.EngineCount);
+    }
+
+    [Fact]
+    public void Engine_is_replaced_after_a_thousand_calls()
+    {
+        using ManifoldKernel kernel = new();
+        for (int call = 0; call < 1000; call++)
+            kernel.Evaluate([Box()], TestContext.Current.CancellationToken);
+        Assert.Null(kernel.Engine);
+        CheckBox(kernel);
+        Assert.Equal(2, kernel.EngineCount);
     }
 
     [Fact]
