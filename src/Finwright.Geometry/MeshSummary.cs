@@ -13,19 +13,6 @@ public sealed record MeshSummary(Point3 SizeMm, double VolumeCm3, double AreaCm2
     public static MeshSummary Of(TriangleMesh mesh)
     {
         ArgumentNullException.ThrowIfNull(mesh);
-        return new(1000 * mesh.Bounds().Size, 1e6 * mesh.Volume(), 1e4 * mesh.Area(), mesh.TriangleCount, Closed(mesh.Corners));
-    }
-
-    private static bool Closed(ReadOnlySpan<int> corners)
-    {
-        HashSet<(int From, int To)> edges = new(corners.Length);
-        for (int i = 0; i < corners.Length; i += 3)
-            for (int k = 0; k < 3; k++)
-                if (!edges.Add((corners[i + k], corners[i + (k + 1) % 3])))
-                    return false;
-        foreach ((int from, int to) in edges)
-            if (!edges.Contains((to, from)))
-                return false;
-        return edges.Count > 0;
+        return new(1000 * mesh.Bounds().Size, 1e6 * mesh.Volume(), 1e4 * mesh.Area(), mesh.TriangleCount, MeshChecks.IsClosed(mesh));
     }
 }
