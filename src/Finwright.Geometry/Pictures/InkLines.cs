@@ -9,7 +9,7 @@ internal static class InkLines
     /// <summary>Cosine of the angle between neighbouring directions that makes a fold.</summary>
     private static readonly double FoldCosine = Math.Cos(25 * Math.PI / 180);
 
-    private const double FoldStrength = 0.75;
+    private const double FoldStrength = 0.85;
 
     /// <summary>How much ink lies on each sample, 0 to 1.</summary>
     /// <param name="buffer">What is seen.</param>

@@ -15,6 +15,9 @@ public static class Palette
     /// <summary>Rules and grids.</summary>
     public static Ink Rule { get; } = new(0xd8, 0xd5, 0xcb);
 
+    /// <summary>What holds; the line to check a print against.</summary>
+    public static Ink Holds { get; } = new(0x2f, 0x6b, 0x4f);
+
     /// <summary>Water, and the light tone of the fin.</summary>
     public static Ink Water { get; } = new(0x1f, 0x6f, 0x8b);
 }

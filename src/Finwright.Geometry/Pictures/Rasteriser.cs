@@ -36,7 +36,7 @@ public static class Rasteriser
         DepthBuffer buffer = DepthBuffer.Filled(meshes, view, width * Fineness, height * Fineness, Margin);
         // Lines keep their weight against the sheet: about 1.5 pixels at 800 pixels, never thinner than can be seen.
         double outline = Fineness * Math.Max(1.0, 1.7 * Math.Min(width, height) / 600.0);
-        float[] ink = InkLines.Coverage(buffer, outline, 0.5 * outline);
+        float[] ink = InkLines.Coverage(buffer, outline, 0.6 * outline);
         sections?.Add(ink, buffer, 0.4 * outline);
 
         Picture picture = new(width, height);
