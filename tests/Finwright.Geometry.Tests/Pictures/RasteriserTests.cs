@@ -46,11 +46,11 @@ public sealed class RasteriserTests
     {
         SectionLines lines = new(new(1, 0, 0), 0.02);
         TriangleMesh ball = SampleMeshes.Ball(0.1, new(0.11, 0, 0), 60);
-        Picture with = Rasteriser.Draw([ball], FromAbove, 600, 600, lines), without = Rasteriser.Draw([ball], FromAbove, 600, 600);
+        Picture with = Rasteriser.Draw([ball], FromAbove, 300, 300, lines), without = Rasteriser.Draw([ball], FromAbove, 300, 300);
         // Planes at 20, 40 … 200 mm cut the ball from 10 to 210 mm.
         int count = 0;
-        for (int x = 1; x < 600; x++)
-            if (with[x, 300] != without[x, 300] && with[x - 1, 300] == without[x - 1, 300])
+        for (int x = 1; x < 300; x++)
+            if (with[x, 150] != without[x, 150] && with[x - 1, 150] == without[x - 1, 150])
                 count++;
         Assert.Equal(10, count);
     }
@@ -69,7 +69,8 @@ public sealed class RasteriserTests
     {
         TriangleMesh blade = new PlainBlade().Mesh();
         byte[] png = Rasteriser.Draw([blade], View.Fin, 800, 600, new(new(0, 1, 0), 0.01)).ToPng();
-        Assert.Equal(png, Rasteriser.Draw([blade], View.Fin, 800, 600, new(new(0, 1, 0), 0.01)).ToPng());
+        byte[] small = Rasteriser.Draw([blade], View.Fin, 160, 120).ToPng();
+        Assert.Equal(small, Rasteriser.Draw([blade], View.Fin, 160, 120).ToPng());
         Assert.InRange(png.Length, 5_000, 200_000);
         Png read = Png.Open(png);
         Assert.Equal((800, 600), (read.Width, read.Height));
