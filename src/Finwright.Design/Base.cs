@@ -160,11 +160,11 @@ public sealed record MeasuredBox
     public double? RearDepthMm { get; init; }
 
     /// <summary>Lean of the front face from square to the hull, degrees.</summary>
-    [Input("How far the front face leans aft from square to the hull, toward the middle of the box.", Minimum = -5, Maximum = 45, Reason = "Left out: worked out from the deep length, the same at both ends.")]
+    [Input("How far the front face leans aft from square to the hull, toward the middle of the box.", Minimum = -5, Maximum = 45, Reason = "Left out: worked out from the deep length and the other angle; without either angle both ends lean alike.")]
     public double? FrontAngleDegrees { get; init; }
 
     /// <summary>Lean of the rear face from square to the hull, degrees.</summary>
-    [Input("How far the rear face leans forward from square to the hull, toward the middle of the box.", Minimum = -5, Maximum = 45, Reason = "Left out: worked out from the deep length, the same at both ends.")]
+    [Input("How far the rear face leans forward from square to the hull, toward the middle of the box.", Minimum = -5, Maximum = 45, Reason = "Left out: worked out from the deep length and the other angle; without either angle both ends lean alike.")]
     public double? RearAngleDegrees { get; init; }
 
     /// <summary>Radius of the top corners, mm.</summary>

@@ -7,8 +7,8 @@ internal static class MeasuredBoxChecks
 {
     private const string Path = "$.base.measured";
 
-    /// <summary>Deep length against end angles, mm: what a steel rule and an angle gauge agree to.</summary>
-    private const double MeasuringErrorMm = 1;
+    /// <summary>Deep length against end angles, mm: what a rule and a protractor can disagree by on a usual box.</summary>
+    private const double MeasuringErrorMm = 0.5;
 
     /// <summary>Least length left at the deep end, mm, and least distance between two bolts: an M6 nut and a wall on each side.</summary>
     private const double NutRoomMm = 14;
@@ -19,65 +19,69 @@ internal static class MeasuredBoxChecks
 
     private static IEnumerable<Finding> OfEnds(MeasuredBox box)
     {
-        double rearDepth = box.RearDepthMm ?? box.FrontDepthMm;
-        if (box.FrontAngleDegrees is null != box.RearAngleDegrees is null)
+        if (EndTangents(box) is not (double front, double rear))
         {
-            string missing = box.FrontAngleDegrees is null ? "front_angle_degrees" : "rear_angle_degrees";
-            yield return new("one-end-angle", Severity.Error, $"{Path}.{missing}", "Only one of the two end angles is given.", $"Add \"{missing}\", or give the deep length and no angles.");
+            yield return new("box-ends-missing", Severity.Error, $"{Path}.deep_length_mm", "Nothing says how both ends of the box lean.", "Give the deep length, or both end angles.");
             yield break;
         }
 
-        if (box.FrontAngleDegrees is double front && box.RearAngleDegrees is double rear)
+        double deep = box.HullLengthMm - box.FrontDepthMm * front - RearDepthMm(box) * rear;
+        Field angle = RecordForm.Of(typeof(MeasuredBox)).Find("front_angle_degrees")!;
+        (double frontDegrees, double rearDegrees) = (Math.Atan(front) / RadiansPerDegree, Math.Atan(rear) / RadiansPerDegree);
+        string decisive = box.DeepLengthMm is null ? $"{Path}.front_angle_degrees" : $"{Path}.deep_length_mm";
+        if (box.DeepLengthMm is double measured && Math.Abs(measured - deep) > MeasuringErrorMm)
         {
-            double deep = box.HullLengthMm - box.FrontDepthMm * Math.Tan(front * RadiansPerDegree) - rearDepth * Math.Tan(rear * RadiansPerDegree);
-            if (box.DeepLengthMm is double measured && Math.Abs(measured - deep) > MeasuringErrorMm)
+            yield return new("box-inconsistent", Severity.Error, decisive, $"The end angles and depths leave {Quantity.Text(Math.Round(deep, 1), "mm")} at the deep end, but {Quantity.Text(measured, "mm")} is given.", "Measure again, or give only the deep length or only the angles.")
             {
-                yield return new("box-inconsistent", Severity.Error, $"{Path}.deep_length_mm", $"The end angles and depths leave {Quantity.Text(Math.Round(deep, 1), "mm")} at the deep end, but {Quantity.Text(measured, "mm")} is given.", "Measure again, or give only the deep length or only the angles.")
-                {
-                    Value = Quantity.Text(measured, "mm"),
-                    Limit = $"{Quantity.Text(Math.Round(deep, 1), "mm")} within {Quantity.Text(MeasuringErrorMm, "mm")}",
-                };
-            }
-            else if (deep < NutRoomMm)
-            {
-                yield return new("box-ends-meet", Severity.Error, $"{Path}.front_angle_degrees", $"With these angles the end faces leave {Quantity.Text(Math.Round(deep, 1), "mm")} at the deep end; at least {Quantity.Text(NutRoomMm, "mm")} is needed.", "Measure the angles from square to the hull, not from the hull.")
-                {
-                    Value = Quantity.Text(Math.Round(deep, 1), "mm"),
-                    Limit = Quantity.Text(NutRoomMm, "mm"),
-                };
-            }
-            else if (deep > box.HullLengthMm)
-            {
-                yield return new("box-undercut", Severity.Error, $"{Path}.front_angle_degrees", "With these angles the box is longer inside than at the hull, so no base could be pushed in.", "Measure the angles again; positive means that a face leans toward the middle of the box.");
-            }
+                Value = Quantity.Text(measured, "mm"),
+                Limit = $"{Quantity.Text(Math.Round(deep, 1), "mm")} within {Quantity.Text(MeasuringErrorMm, "mm")}",
+            };
         }
-        else if (box.DeepLengthMm is double deepLength)
+        else if (deep > box.HullLengthMm)
         {
-            // Both ends lean alike: tan a = (hull length - deep length) / (front depth + rear depth).
-            double angle = Math.Atan2(box.HullLengthMm - deepLength, box.FrontDepthMm + rearDepth) / RadiansPerDegree;
-            double steepest = RecordForm.Of(typeof(MeasuredBox)).Find("front_angle_degrees")!.Maximum!.Value;
-            if (deepLength > box.HullLengthMm)
+            yield return new("box-undercut", Severity.Error, decisive, $"The box is {Quantity.Text(Math.Round(deep, 1), "mm")} long inside and {Quantity.Text(box.HullLengthMm, "mm")} at the hull, so no base could be pushed in.", "Measure again; an end angle is positive when the face leans toward the middle of the box.")
             {
-                yield return new("box-undercut", Severity.Error, $"{Path}.deep_length_mm", $"The box is {Quantity.Text(deepLength, "mm")} long inside and {Quantity.Text(box.HullLengthMm, "mm")} at the hull, so no base could be pushed in.", "Measure both lengths again.")
-                {
-                    Value = Quantity.Text(deepLength, "mm"),
-                    Limit = Quantity.Text(box.HullLengthMm, "mm"),
-                };
-            }
-            else if (angle > steepest)
-            {
-                yield return new("box-inconsistent", Severity.Error, $"{Path}.deep_length_mm", $"From the lengths and depths the ends lean {Quantity.Text(Math.Round(angle, 1), "°")}; at most {Quantity.Text(steepest, "°")} is accepted.", "Measure lengths and depths again.")
-                {
-                    Value = Quantity.Text(Math.Round(angle, 1), "°"),
-                    Limit = Quantity.Text(steepest, "°"),
-                };
-            }
+                Value = Quantity.Text(Math.Round(deep, 1), "mm"),
+                Limit = Quantity.Text(box.HullLengthMm, "mm"),
+            };
         }
-        else
+        else if (box.DeepLengthMm is not null && (Math.Min(frontDegrees, rearDegrees) < angle.Minimum || Math.Max(frontDegrees, rearDegrees) > angle.Maximum))
         {
-            yield return new("box-ends-missing", Severity.Error, $"{Path}.deep_length_mm", "Nothing says how the ends of the box lean.", "Give the deep length, or both end angles.");
+            yield return new("box-inconsistent", Severity.Error, decisive, $"From the lengths and depths the ends lean {Quantity.Text(Math.Round(frontDegrees, 1), "°")} in front and {Quantity.Text(Math.Round(rearDegrees, 1), "°")} behind; {Quantity.Text(angle.Minimum!.Value)} to {Quantity.Text(angle.Maximum!.Value, "°")} are accepted.", "Measure lengths and depths again.")
+            {
+                Value = $"{Quantity.Text(Math.Round(frontDegrees, 1), "°")}, {Quantity.Text(Math.Round(rearDegrees, 1), "°")}",
+                Limit = $"{Quantity.Text(angle.Minimum.Value)} to {Quantity.Text(angle.Maximum.Value, "°")}",
+            };
+        }
+        else if (deep < NutRoomMm)
+        {
+            yield return new("box-ends-meet", Severity.Error, decisive, $"The end faces leave {Quantity.Text(Math.Round(deep, 1), "mm")} at the deep end; at least {Quantity.Text(NutRoomMm, "mm")} is needed.", "Measure again, the angles from square to the hull and not from the hull.")
+            {
+                Value = Quantity.Text(Math.Round(deep, 1), "mm"),
+                Limit = Quantity.Text(NutRoomMm, "mm"),
+            };
         }
     }
+
+    // Hull length - deep length = front depth tan(front) + rear depth tan(rear): what is not given follows from the rest,
+    // and without any angle both ends lean alike.
+    private static (double Front, double Rear)? EndTangents(MeasuredBox box)
+    {
+        double? front = Tangent(box.FrontAngleDegrees), rear = Tangent(box.RearAngleDegrees);
+        double frontDepth = box.FrontDepthMm, rearDepth = RearDepthMm(box);
+        return (front, rear, box.HullLengthMm - box.DeepLengthMm) switch
+        {
+            ({ } f, { } r, _) => (f, r),
+            ({ } f, null, { } shorter) => (f, (shorter - frontDepth * f) / rearDepth),
+            (null, { } r, { } shorter) => ((shorter - rearDepth * r) / frontDepth, r),
+            (null, null, { } shorter) => (shorter / (frontDepth + rearDepth), shorter / (frontDepth + rearDepth)),
+            _ => null,
+        };
+    }
+
+    private static double? Tangent(double? degrees) => degrees is double d ? Math.Tan(d * RadiansPerDegree) : null;
+
+    private static double RearDepthMm(MeasuredBox box) => box.RearDepthMm ?? box.FrontDepthMm;
 
     private static IEnumerable<Finding> OfWidthAndCorners(MeasuredBox box)
     {
@@ -90,7 +94,7 @@ internal static class MeasuredBoxChecks
             };
         }
 
-        double shallowest = Math.Min(box.FrontDepthMm, box.RearDepthMm ?? box.FrontDepthMm);
+        double shallowest = Math.Min(box.FrontDepthMm, RearDepthMm(box));
         if (box.CornerRadiusMm > shallowest)
         {
             yield return new("corner-too-round", Severity.Error, $"{Path}.corner_radius_mm", $"The corners' radius is {Quantity.Text(box.CornerRadiusMm, "mm")}, but the base is only {Quantity.Text(shallowest, "mm")} deep there.", "Give a smaller radius.")

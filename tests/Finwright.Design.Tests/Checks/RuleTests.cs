@@ -150,8 +150,9 @@ public sealed class RuleTests
 
     [Theory]
     [InlineData("", "box-ends-missing", "deep_length_mm")]
-    [InlineData("\"front_angle_degrees\": 10", "one-end-angle", "rear_angle_degrees")]
-    [InlineData("\"deep_length_mm\": 140, \"rear_angle_degrees\": 10", "one-end-angle", "front_angle_degrees")]
+    [InlineData("\"front_angle_degrees\": 10", "box-ends-missing", "deep_length_mm")]
+    // The front takes 40 tan 30° = 23.1 mm off, more than the 10 mm that both ends do: the rear leans -18 degrees.
+    [InlineData("\"deep_length_mm\": 140, \"front_angle_degrees\": 30", "box-inconsistent", "deep_length_mm")]
     // 150 - 2 x 40 tan 10° = 135.9 mm.
     [InlineData("\"deep_length_mm\": 137, \"front_angle_degrees\": 10, \"rear_angle_degrees\": 10", "box-inconsistent", "deep_length_mm")]
     // 2 x 40 tan 45° = 80 mm are the most that the ends may take off.
@@ -174,6 +175,7 @@ public sealed class RuleTests
     [Theory]
     [InlineData("\"deep_length_mm\": 150")]
     [InlineData("\"deep_length_mm\": 70")]
+    [InlineData("\"deep_length_mm\": 140, \"rear_angle_degrees\": 10")]
     [InlineData("\"deep_length_mm\": 136, \"front_angle_degrees\": 10, \"rear_angle_degrees\": 10")]
     [InlineData("\"front_angle_degrees\": -2, \"rear_angle_degrees\": 2")]
     // The standard two-bolt head, as its owner might measure it (common practice, no source): faces at 10 degrees,
