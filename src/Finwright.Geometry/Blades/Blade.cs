@@ -21,13 +21,13 @@ public sealed class Blade : BladeShape
     public const double EdgeShareLimit = 0.6;
 
     /// <summary>A tip chord below this counts as closed, metres: far below what can be printed or seen.</summary>
-    internal const double ClosedChord = 1e-5;
+    internal const double ClosedChord = 5e-5;
 
     // A rounding longer than this share of the span would be a different blade.
     private const double LongestRounding = 0.5;
     private const int RoundingSteps = 50;
     private const int SideSteps = 40;
-    private const int BlendKnots = 9;
+    private const int BlendKnots = 33;
 
     private readonly SplineOutline _outline;
     private readonly double[] _depths, _ratios, _cambers, _twists;

@@ -10,8 +10,11 @@ public static class BladeLoft
 {
     // Strays of sides and rows add up at the middle of a facet.
     private const double FirstShare = 0.5;
-    private const int Attempts = 5;
+    private const int Attempts = 4;
     private const double Headroom = 0.95;
+
+    // A stray that spacing cannot cure, at a fold or a kink, must not drive the mesh without bound.
+    private const double GreatestRefinement = 0.4;
 
     /// <summary>Builds the mesh of a blade, with its flange and root extension.</summary>
     /// <param name="blade">The blade.</param>
@@ -31,7 +34,7 @@ public static class BladeLoft
             double worst = rows.WorstStray();
             if (worst <= options.Tolerance || attempt == Attempts)
                 return LoftAssembly.Build(blade, rows);
-            stray *= Headroom * options.Tolerance / worst;
+            stray *= Math.Max(Headroom * options.Tolerance / worst, GreatestRefinement);
         }
     }
 

@@ -3,6 +3,9 @@ namespace Finwright.Geometry.Blades;
 /// <summary>Places the vertices of a loft and ties them with triangles.</summary>
 internal sealed class LoftAssembly
 {
+    // A thinner trailing edge is drawn as a line: its two corners would be one point in the single precision of mesh files. Metres.
+    private const double SharpEdge = 1e-6;
+
     private readonly Blade _blade;
     private readonly LoftRows _rows;
     private readonly int _columns;
@@ -19,6 +22,8 @@ internal sealed class LoftAssembly
     }
 
     private int Last => _columns - 1;
+
+    private bool IsSharp => _blade.TrailingEdgeThickness < SharpEdge;
 
     /// <summary>Builds the mesh.</summary>
     public static TriangleMesh Build(Blade blade, LoftRows rows)
@@ -111,15 +116,15 @@ internal sealed class LoftAssembly
         if (thinTip)
             j = _blade.Closes ? 0 : Math.Min(j, Last - j);
         if (offset > 0)
-            return j;
+            return j == Last && IsSharp ? 0 : j;
         int owner = Math.Clamp(j, _rows.ArcSteps, Last - _rows.ArcSteps);
-        return owner == Last - _rows.ArcSteps && _blade.TrailingEdgeThickness <= 0 ? _rows.ArcSteps : owner;
+        return owner == Last - _rows.ArcSteps && IsSharp ? _rows.ArcSteps : owner;
     }
 
     private void Carry(ref CornerMove move, SkinPanels panels, int row, int place, double offset)
     {
         bool corner = offset > 0 ? place == 0 || place == Last : place == _rows.ArcSteps || place == Last - _rows.ArcSteps;
-        bool sharp = offset <= 0 && corner && _blade.TrailingEdgeThickness <= 0;
+        bool sharp = offset <= 0 && corner && IsSharp;
         if (!sharp)
             move.Carry(panels.Normal(row, place), panels.Push(row, place), panels.Area(row, place));
         if (corner)

@@ -24,6 +24,12 @@ internal enum RowKind
 /// <param name="OffsetTo">Offset at w = 1, metres.</param>
 internal readonly record struct RowSegment(RowKind Kind, double From, double To, double OffsetFrom, double OffsetTo)
 {
+    // Shorter runs than this share of the span would only make slivers.
+    private const double ShortestRun = 1e-3;
+
+    // Lengths below this, metres, would be lost in the single precision of mesh files.
+    private const double Nothing = 1e-6;
+
     /// <summary>Depth and offset at w.</summary>
     public (double Depth, double Offset) At(double w)
     {
@@ -46,19 +52,22 @@ internal readonly record struct RowSegment(RowKind Kind, double From, double To,
     public static List<RowSegment> Of(Blade blade, LoftOptions options)
     {
         List<RowSegment> runs = [];
-        if (options.RootExtension > 0)
+        if (options.RootExtension > Nothing)
             runs.Add(new(RowKind.Straight, -options.RootExtension, 0, 0, 0));
         double depth = 0;
         if (options.Flange is { } flange)
         {
-            if (options.RootExtension > 0)
+            if (options.RootExtension > Nothing)
                 runs.Add(new(RowKind.Step, 0, 0, 0, flange.Overhang));
             runs.Add(new(RowKind.Straight, 0, flange.Thickness, flange.Overhang, flange.Overhang));
-            if (flange.FilletRadius < flange.Overhang)
-                runs.Add(new(RowKind.Step, flange.Thickness, flange.Thickness, flange.Overhang, flange.FilletRadius));
-            if (flange.FilletRadius > 0)
-                runs.Add(new(RowKind.Fillet, flange.Thickness, flange.Height, flange.FilletRadius, 0));
-            depth = flange.Height;
+            double radius = flange.FilletRadius < Nothing ? 0
+                : flange.Overhang - flange.FilletRadius < Nothing ? flange.Overhang
+                : flange.FilletRadius;
+            if (radius < flange.Overhang)
+                runs.Add(new(RowKind.Step, flange.Thickness, flange.Thickness, flange.Overhang, radius));
+            depth = flange.Thickness + radius;
+            if (radius > 0)
+                runs.Add(new(RowKind.Fillet, flange.Thickness, depth, radius, 0));
         }
 
         // Sections, twist and thickness may change their curvature at a station, so rows stop there.
@@ -72,14 +81,13 @@ internal readonly record struct RowSegment(RowKind Kind, double From, double To,
                 depth = station;
             }
 
-        if (closing && blade.TipRounding > 0)
+        if (blade.TipRounding > 0 && tipStart > depth + least)
+        {
             runs.Add(new(RowKind.Straight, depth, tipStart, 0, 0));
-        runs.Add(closing && blade.TipRounding > 0
-            ? new(RowKind.Tip, tipStart, blade.Span, 0, 0)
-            : new(closing ? RowKind.Tip : RowKind.Straight, depth, blade.Span, 0, 0));
+            depth = tipStart;
+        }
+
+        runs.Add(new(closing ? RowKind.Tip : RowKind.Straight, depth, blade.Span, 0, 0));
         return runs;
     }
-
-    // Shorter runs than this share of the span would only make slivers.
-    private const double ShortestRun = 1e-3;
 }

@@ -1,0 +1,171 @@
+using CsCheck;
+using Finwright.Design;
+using Finwright.Geometry.Blades;
+using Finwright.Geometry.FromDesign;
+using DesignOutline = Finwright.Design.Outline;
+
+namespace Finwright.Geometry.Tests.FromDesign;
+
+public sealed class BladeFromDesignTests
+{
+    private static readonly string[] Names = ["naca-0010", "naca-2412", "naca-0010-35", "naca-16-009"];
+
+    private static readonly Gen<SectionStation> Stations = Gen.Select(
+        Gen.Double[0, 100], Gen.Int[0, 3].Select(i => Names[i]), Gen.Double[2, 25], Gen.Double[-8, 8], Gen.Double[-20, 20], Gen.Int[0, 3],
+        (at, name, thickness, camber, twist, what) => new SectionStation
+        {
+            AtPercent = at,
+            Section = name,
+            ThicknessPercent = thickness,
+            CamberPercent = (what & 1) == 0 ? null : camber,
+            TwistDegrees = (what & 2) == 0 ? 0 : twist,
+        });
+
+    private static readonly Gen<DesignOutline> FamilyOutlines = Gen.Select(
+        Gen.Int[0, 3].Select(i => (OutlineFamily)i),
+        Gen.Double[40, 800], Gen.Double[20, 400], Gen.Double[15, 1500], Gen.Double[-30, 70], Gen.Double[5, 120], Gen.Int[0, 7],
+        (family, span, root, area, rake, tip, what) => new DesignOutline
+        {
+            Family = family,
+            SpanMm = span,
+            RootChordMm = (what & 1) == 0 ? root : null,
+            AreaCm2 = (what & 1) == 0 ? null : area,
+            RakeDegrees = (what & 2) == 0 ? rake : null,
+            TipChordPercent = (what & 4) == 0 ? tip : null,
+        });
+
+    private static readonly Gen<DesignOutline> FreeOutlines = Gen.Select(Edge(-100, 200), Edge(0, 400), (leading, trailing) => new DesignOutline
+    {
+        Family = OutlineFamily.Free,
+        LeadingEdge = leading,
+        TrailingEdge = [.. trailing[..^1], trailing[^1] with { DepthMm = leading[^1].DepthMm }],
+    });
+
+    private static readonly Gen<Shape> Shapes = Gen.Select(
+        Gen.Frequency((4, FamilyOutlines), (1, FreeOutlines)), Stations.List[1, 5], Gen.Double[0, 4], Gen.Double[0.2, 30], Gen.Int[0, 15],
+        Gen.Select(Gen.Double[1, 30], Gen.Double[0.8, 12], Gen.Double[0, 30]), Gen.Double[0.02, 0.2],
+        (outline, stations, edge, rounding, what, flange, tolerance) => new Shape
+        {
+            Outline = outline,
+            Sections = [.. stations.OrderBy(s => s.AtPercent)],
+            TrailingEdgeMm = (what & 8) == 0 ? edge : 0,
+            Tip = (what & 1) == 0 ? TipStyle.Rounded : TipStyle.Flat,
+            TipRoundingMm = (what & 2) == 0 ? null : rounding,
+            Flange = (what & 4) == 0 ? null : new() { OverhangMm = flange.Item1, ThicknessMm = flange.Item2, FilletMm = Math.Min(flange.Item3, flange.Item1) },
+            SkinToleranceMm = tolerance,
+        });
+
+    [Fact]
+    public void Create_answers_any_design_in_range_with_findings_or_a_sound_blade()
+    {
+        Shapes.Sample(shape =>
+        {
+            List<Finding> findings = [];
+            FinDesign design = new() { Name = "any", Shape = shape };
+            Blade? blade = BladeFromDesign.Create(design, findings);
+            Assert.Equal(blade is null, findings.Exists(f => f.IsError));
+            if (blade is null)
+                return;
+            TriangleMesh mesh = BladeLoft.Build(blade, BladeFromDesign.Loft(shape));
+            Assert.Null(MeshCheck.Fault(mesh));
+            Assert.True(mesh.Volume() > 0);
+        }, iter: 400, print: Print);
+    }
+
+    [Fact]
+    public void Create_maps_millimetres_and_degrees()
+    {
+        List<Finding> findings = [];
+        Blade blade = BladeFromDesign.Create(Upright() with
+        {
+            Shape = Upright().Shape with { Sections = [new() { AtPercent = 0, ThicknessPercent = 10, TwistDegrees = 2 }, new() { AtPercent = 100, ThicknessPercent = 9 }] },
+        }, findings)!;
+        Assert.Empty(findings);
+        Assert.Equal(0.4, blade.Span, 12);
+        Assert.Equal(0.105, blade.Outline.Chord(0), 12);
+        Assert.Equal(2 * Math.PI / 180, blade.Twist(0), 12);
+        Assert.Equal(0.095, blade.ThicknessRatio(0.2), 12);
+        Assert.Equal(0.001, blade.TrailingEdgeThickness, 15);
+    }
+
+    [Fact]
+    public void Create_finds_edges_that_cross()
+    {
+        Finding finding = Assert.Single(Found(new DesignOutline
+        {
+            Family = OutlineFamily.Free,
+            LeadingEdge = Line((0, 0), (100, 0), (200, 0), (300, 20)),
+            TrailingEdge = Line((0, 100), (100, 100), (200, -90), (300, 60)),
+        }), f => f.IsError);
+        Assert.Equal("edges-cross", finding.Code);
+        Assert.Equal("$.shape.outline.trailing_edge", finding.Path);
+    }
+
+    [Fact]
+    public void Create_finds_an_area_that_does_not_fit_the_span()
+    {
+        Finding finding = Assert.Single(Found(new DesignOutline { Family = OutlineFamily.Upright, SpanMm = 100, AreaCm2 = 1500 }), f => f.IsError);
+        Assert.Equal(("area-does-not-fit-span", "$.shape.outline.area_cm2"), (finding.Code, finding.Path));
+    }
+
+    [Fact]
+    public void Create_finds_a_section_too_thin_to_print()
+    {
+        List<Finding> findings = [];
+        FinDesign design = Upright();
+        BladeFromDesign.Create(design with { Shape = design.Shape with { Sections = [new() { AtPercent = 0, ThicknessPercent = 10 }, new() { AtPercent = 100, ThicknessPercent = 2 }] }, Print = new() { LineWidthMm = 1.2 } }, findings);
+        Assert.Contains(findings, f => f.Code == "section-thin");
+    }
+
+    [Fact]
+    public void Create_reads_imported_sections_and_tells_the_line_of_a_fault()
+    {
+        FinDesign design = Upright();
+        Shape shape = design.Shape with
+        {
+            Sections = [new() { AtPercent = 0, Section = "mine" }],
+            ImportedSections = [new() { Name = "mine", File = "mine.dat" }],
+        };
+        List<Finding> findings = [];
+        Assert.Null(BladeFromDesign.Create(design with { Shape = shape }, findings));
+        Assert.Equal("section-file-missing", Assert.Single(findings).Code);
+
+        findings.Clear();
+        Assert.Null(BladeFromDesign.Create(design with { Shape = shape }, findings, _ => new StringReader("mine\n1 0\n0.5 NaN\n0 0\n")));
+        Assert.Contains(findings, f => f.IsError && f.Path == "$.shape.imported_sections[0].file");
+
+        findings.Clear();
+        string points = string.Join('\n', Enumerable.Range(0, 81).Select(i =>
+        {
+            Point2 p = Finwright.Geometry.Sections.SectionGeometry.PointAt(new Finwright.Geometry.Sections.FourDigitSection(0, 0, 12), i / 80.0);
+            return FormattableString.Invariant($"{p.X:0.000000} {p.Y:0.000000}");
+        }));
+        Blade? blade = BladeFromDesign.Create(design with { Shape = shape }, findings, _ => new StringReader(points));
+        Assert.NotNull(blade);
+        Assert.Equal(0.12, blade.ThicknessRatio(0), 1e-4);
+        Assert.Null(MeshCheck.Fault(BladeLoft.Build(blade)));
+    }
+
+    private static FinDesign Upright() => new()
+    {
+        Name = "upright",
+        Shape = new() { Outline = new() { Family = OutlineFamily.Upright, SpanMm = 400, RootChordMm = 105 } },
+    };
+
+    private static List<Finding> Found(DesignOutline outline)
+    {
+        List<Finding> findings = [];
+        BladeFromDesign.Create(new() { Name = "test", Shape = new() { Outline = outline } }, findings);
+        return findings;
+    }
+
+    private static OutlinePoint[] Line(params (double Depth, double Aft)[] points) => [.. points.Select(p => new OutlinePoint { DepthMm = p.Depth, AftMm = p.Aft })];
+
+    private static Gen<OutlinePoint[]> Edge(double from, double to) => Gen.Select(Gen.Double[0, 300].Array[3, 9], Gen.Double[from, to].Array[10], (depths, aft) =>
+    {
+        double[] rising = [0, .. depths.Order()];
+        return rising.Select((d, i) => new OutlinePoint { DepthMm = d, AftMm = aft[i] }).ToArray();
+    });
+
+    private static string Print(Shape shape) => System.Text.Json.JsonSerializer.Serialize(shape);
+}
