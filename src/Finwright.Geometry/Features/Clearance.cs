@@ -66,7 +66,7 @@ public readonly record struct Clearance(double Wall, Point3 Place)
     private static Clearance Outside(FeatureVolume volume, List<Point3> outside, IReadOnlyList<SurfacePatch> surfaces)
     {
         Clearance farthest = new(double.NegativeInfinity, default);
-        int stride = outside.Count / 8 + 1;
+        int stride = outside.Count / 4 + 1;
         for (int i = outside.Count - 1; i >= 0; i -= stride)
         {
             Point3 p = outside[i];
@@ -83,7 +83,7 @@ public readonly record struct Clearance(double Wall, Point3 Place)
         Clearance least = new(double.PositiveInfinity, default);
         foreach (SurfacePatch patch in surfaces)
         {
-            (double value, Point3 place) = patch.Least(distance);
+            (double value, Point3 place) = patch.Least(distance, least.Wall);
             if (value < least.Wall)
                 least = new(value, place);
         }

@@ -68,7 +68,7 @@ public static class BaseFromDesign
         if (box is null)
         {
             findings.Add(new(
-                "measured-box-missing", Severity.Error, "$.base.measured",
+                "measurements-missing", Severity.Error, "$.base.measured",
                 "The box is \"measured\", but no measurements are given.",
                 "Fill in \"measured\": at least hull length, hull width, front depth, and the deep length or both end angles."));
             return null;
@@ -105,7 +105,7 @@ public static class BaseFromDesign
             if (frontTangent is { } f && rearTangent is { } r)
                 return (Math.Atan(f), Math.Atan(r));
             findings.Add(new(
-                "measured-box-incomplete", Severity.Error, "$.base.measured.deep_length_mm",
+                "box-ends-missing", Severity.Error, "$.base.measured.deep_length_mm",
                 "The shape of the box's ends is open: neither the length at the deep end nor both end angles are given.",
                 "Measure the length at the deep end, or both end angles."));
             return null;
@@ -126,7 +126,7 @@ public static class BaseFromDesign
         {
             double implied = box.HullLengthMm * 1e-3 - byAngles;
             findings.Add(new(
-                "measured-box-disagrees", Severity.Error, "$.base.measured.deep_length_mm",
+                "box-inconsistent", Severity.Error, "$.base.measured.deep_length_mm",
                 $"The box measures {Mm(deepLength * 1e-3)} at its deep end, but hull length, depths and end angles give {Mm(implied)}: {Mm(Math.Abs(implied - deepLength * 1e-3))} apart.",
                 "Measure again, and leave out the deep length or the angles, whichever you trust less.")
             { Value = Mm(deepLength * 1e-3), Limit = $"{Mm(implied)} within {Mm(agree)}" });
@@ -138,7 +138,7 @@ public static class BaseFromDesign
         if (frontAngle >= least && frontAngle <= most && rearAngle >= least && rearAngle <= most)
             return (frontAngle, rearAngle);
         findings.Add(new(
-            "measured-box-ends", Severity.Error, "$.base.measured.deep_length_mm",
+            "box-inconsistent", Severity.Error, "$.base.measured.deep_length_mm",
             $"From the lengths and depths the end faces would lean {Degrees(frontAngle)} in front and {Degrees(rearAngle)} behind; -5 to 45 degrees are possible.",
             "Measure both lengths and both depths again.")
         { Value = $"{Degrees(frontAngle)}, {Degrees(rearAngle)}", Limit = "-5 to 45 degrees" });

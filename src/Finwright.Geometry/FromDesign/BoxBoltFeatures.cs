@@ -19,7 +19,7 @@ internal static class BoxBoltFeatures
         IReadOnlyList<BoltAxis> bolts = plan.Base.Bolts;
         if (bolts.Count == 0 && fixing == Fixing.ThroughBolts)
             plan.Report(
-                "no-bolts-to-run-through", Severity.Error, "$.base.fixing",
+                "bolts-missing", Severity.Error, "$.base.fixing",
                 "The bolts are to run through the base into the blade, but this box has no bolts from the deck.",
                 "Choose the fixing \"base-only\" or \"clamp-rods\", or give the bolts of the box.");
         for (int i = 0; i < bolts.Count; i++)

@@ -20,18 +20,10 @@ internal static class ClampRodFeatures
     {
         IReadOnlyList<ClampRod> rods = plan.Design.Hardware.ClampRods;
         if (plan.Design.Base.Fixing != Fixing.ClampRods)
-        {
-            if (rods.Count > 0)
-                plan.Report(
-                    "clamp-rods-unused", Severity.Caution, "$.hardware.clamp_rods",
-                    $"{rods.Count} clamp rods are described, but the fixing is not \"clamp-rods\": none is made.",
-                    "Choose the fixing \"clamp-rods\", or take the rods out.");
             return;
-        }
-
         if (rods.Count == 0)
             plan.Report(
-                "clamp-rods-missing", Severity.Error, "$.hardware.clamp_rods",
+                "rods-missing", Severity.Error, "$.hardware.clamp_rods",
                 "The blade is to be clamped to the base by threaded rods, but none is described.",
                 "Describe at least one clamp rod, or choose another fixing.");
         for (int i = 0; i < rods.Count; i++)

@@ -14,7 +14,7 @@ internal static class StripFeatures
         if (strip.ToPercent <= strip.FromPercent)
         {
             plan.Report(
-                "strip-ends-before-it-begins", Severity.Error, "$.shape.strip.to_percent",
+                "strip-ends-before-start", Severity.Error, "$.shape.strip.to_percent",
                 FormattableString.Invariant($"The strip's slot would end at {strip.ToPercent:0.##} % of the span and begin at {strip.FromPercent:0.##} %."),
                 "Let it end further down than it begins.");
             return;
