@@ -115,11 +115,6 @@ public sealed record BasePlan
         return Tapers ? block.Within(SideWedge()) : block;
     }
 
-    /// <summary>A flat gauge of the side profile, to try length, end angles and depth in the box; starboard face at half the thickness.</summary>
-    /// <param name="thickness">Thickness across the fin, metres.</param>
-    public SolidExpression Gauge(double thickness) =>
-        new PrismSolid([Ring()], thickness).Placed(Placement.Shift(new(0, 0, -thickness / 2)));
-
     private bool Tapers => Math.Abs(HullWidth - DeepWidth) > 1e-9;
 
     // The tapering sides as a prism along x. It reaches past the hull plane, past the top and past both ends, so that only

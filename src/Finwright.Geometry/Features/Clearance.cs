@@ -8,7 +8,7 @@ namespace Finwright.Geometry.Features;
 /// <param name="Place">The place on the outside surface that is closest, design axes, metres.</param>
 public readonly record struct Clearance(double Wall, Point3 Place)
 {
-    private const int AxisSamples = 128;
+    private const int AxisSamples = 64;
 
     /// <summary>Clearance of a volume from surfaces, by exact distance to the volume.</summary>
     /// <param name="volume">The feature.</param>

@@ -35,14 +35,15 @@ public sealed class StripSlot
         for (int i = 0; i < rows; i++)
         {
             double y = fromY + (toY - fromY) * i / (rows - 1);
-            Point2 edge = new(blade.Outline.TrailingEdge(y), y);
+            (Point3 middle, double half) = Edge(blade, y);
+            Point2 edge = new(middle.X, middle.Y);
             Point2 tangent = Tangent(blade, y);
             Point2 inward = new(-tangent.Y, tangent.X);
             for (int j = 1; j < DepthSteps + 2; j++)
             {
                 Point2 p = edge + depth * (j - 1) / DepthSteps * inward;
-                _middle[i, j] = new(p.X, p.Y, MidSurface(blade, p));
-                Clearance wall = new(HalfThickness(blade, p, j == 1) - width / 2, _middle[i, j]);
+                _middle[i, j] = j == 1 ? middle : new(p.X, p.Y, MidSurface(blade, p));
+                Clearance wall = new((j == 1 ? half : HalfThickness(blade, p)) - width / 2, _middle[i, j]);
                 if (j == 1 && wall.Wall < Mouth.Wall)
                     Mouth = wall;
                 if (wall.Wall < Thinnest.Wall)
@@ -138,28 +139,33 @@ public sealed class StripSlot
         return new(vertices, [.. corners]);
     }
 
+    // The middle of the blunt edge and half its thickness. In a twisted blade it stands a little ahead of the outline.
+    private static (Point3 Middle, double Half) Edge(BladeShape blade, double y)
+    {
+        Point3 starboard = blade.Skin(y, 0), port = blade.Skin(y, 1);
+        return (0.5 * (starboard + port), (starboard - port).Length / 2);
+    }
+
     private static Point2 Tangent(BladeShape blade, double y)
     {
         const double h = 1e-5;
         double low = Math.Max(0, y - h), high = Math.Min(blade.Span, y + h);
-        Point2 t = new(blade.Outline.TrailingEdge(high) - blade.Outline.TrailingEdge(low), high - low);
+        Point2 t = new(Edge(blade, high).Middle.X - Edge(blade, low).Middle.X, high - low);
         return 1 / t.Length * t;
     }
 
-    // Close to the edge the outline itself is the limit: stay a hair inside, where the mid-surface is defined.
+    // Beyond the outline the nearest place inside it counts, where the mid-surface is defined.
     private static double MidSurface(BladeShape blade, Point2 p)
     {
         const double hair = 1e-7;
         double y = Math.Clamp(p.Y, 0, blade.Span);
-        double leading = blade.Outline.LeadingEdge(y), trailing = blade.Outline.TrailingEdge(y);
+        double leading = blade.Outline.LeadingEdge(y), trailing = Edge(blade, y).Middle.X;
         double x = trailing - leading > 2 * hair ? Math.Clamp(p.X, leading + hair, trailing - hair) : (leading + trailing) / 2;
         return blade.MidSurface(x, y);
     }
 
-    private static double HalfThickness(BladeShape blade, Point2 p, bool atEdge)
+    private static double HalfThickness(BladeShape blade, Point2 p)
     {
-        if (atEdge)
-            return blade.HalfThickness(p.X - 1e-7, p.Y);
         bool inside = p.Y >= 0 && p.Y <= blade.Span && p.X > blade.Outline.LeadingEdge(p.Y) && p.X < blade.Outline.TrailingEdge(p.Y);
         return inside ? blade.HalfThickness(p.X, p.Y) : 0;
     }

@@ -33,7 +33,7 @@ public sealed class SurfacePatch
     /// <returns>Starboard side, port side, trailing edge, tip: in this order.</returns>
     public static IReadOnlyList<SurfacePatch> OfBlade(BladeShape blade)
     {
-        double[] depths = Depths(97), round = Even(49), few = Even(3);
+        double[] depths = Depths(73), round = Even(37), few = Even(3);
         return
         [
             new((s, t) => blade.Skin(s * blade.Span, t / 2), depths, round),

@@ -159,7 +159,7 @@ public sealed class FinSolidsPropertyTests
                     Assert.Equal(result.Volume, result.Mesh.Volume(), 1e-6 * result.Volume);
                 }
             },
-            iter: 250,
+            iter: 200,
             threads: 1);
         Assert.True(made > 50, $"Only {made} designs had no error.");
     }
