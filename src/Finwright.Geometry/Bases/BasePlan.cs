@@ -9,6 +9,9 @@ namespace Finwright.Geometry.Bases;
 /// <remarks>"Top" means the deep end, up in the board, as the trade says it of a fin standing in its box.</remarks>
 public sealed record BasePlan
 {
+    /// <summary>A point this close to an edge lies on it, metres: the end of a bolt's axis is worked out to lie on the top edge, to rounding.</summary>
+    private const double OnEdge = 1e-9;
+
     /// <summary>Front corner at the hull, x.</summary>
     public required double FrontX { get; init; }
 
@@ -64,15 +67,17 @@ public sealed record BasePlan
     /// <param name="y">Design axis, metres; negative inside the base.</param>
     public double Width(double y) => HullWidth + (DeepWidth - HullWidth) * (-y / Depth);
 
-    /// <summary>Whether a point lies within the side profile, whatever its z; the rounding of the corners is not counted.</summary>
+    /// <summary>
+    /// Whether a point lies within the side profile or on its edge, whatever its z; the rounding of the corners is not counted.
+    /// </summary>
     public bool Holds(Point3 point)
     {
         double depth = -point.Y;
         Point2 edge = RearTop - FrontTop;
-        return depth >= 0
-            && point.X >= FrontX + depth * Math.Tan(FrontAngle)
-            && point.X <= RearX - depth * Math.Tan(RearAngle)
-            && edge.Cross(new Point2(point.X, point.Y) - FrontTop) >= 0;
+        return depth >= -OnEdge
+            && point.X >= FrontX + depth * Math.Tan(FrontAngle) - OnEdge
+            && point.X <= RearX - depth * Math.Tan(RearAngle) + OnEdge
+            && edge.Cross(new Point2(point.X, point.Y) - FrontTop) >= -OnEdge * edge.Length;
     }
 
     /// <summary>Where a line in the x–y plane crosses the line of the top edge.</summary>

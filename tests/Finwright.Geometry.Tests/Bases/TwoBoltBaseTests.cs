@@ -113,4 +113,21 @@ public sealed class TwoBoltBaseTests
     }
 
     private static double FromCorner(Point3 hole, Point2 corner) => (new Point2(hole.X, hole.Y) - corner).Length;
+
+    /// <summary>A bolt's axis ends on the top edge, to rounding: that end must count as inside for every base, whatever the last bit.</summary>
+    [Fact]
+    public void Holds_every_point_of_the_top_edge()
+    {
+        for (int depth = 20; depth < 80; depth++)
+        {
+            BasePlan plan = Standard with { FrontDepth = depth * 1e-3, RearDepth = depth * 0.9e-3 };
+            for (int i = 1; i < 20; i++)
+            {
+                Point3 below = new(plan.FrontTop.X + i / 20.0 * (plan.RearTop.X - plan.FrontTop.X), 0, 0);
+                Point3 end = plan.OnTopEdge(below, new(0, 1, 0));
+                Assert.True(plan.Holds(end), $"{depth} mm, {i}");
+                Assert.False(plan.Holds(end with { Y = end.Y - 1e-6 }), $"{depth} mm, {i}");
+            }
+        }
+    }
 }
