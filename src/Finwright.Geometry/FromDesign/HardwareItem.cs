@@ -26,6 +26,9 @@ public enum HardwareKind
 
     /// <summary>Lid of a cavity.</summary>
     Lid,
+
+    /// <summary>Dowel rod across a cut, cut to length.</summary>
+    Dowel,
 }
 
 /// <summary>One line of the cut list.</summary>
