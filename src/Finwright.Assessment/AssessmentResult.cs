@@ -1,0 +1,53 @@
+using Finwright.Design;
+using Finwright.Geometry;
+using Finwright.Geometry.Blades;
+using Finwright.Geometry.FromDesign;
+using Finwright.Geometry.Outlines;
+
+namespace Finwright.Assessment;
+
+/// <summary>Everything that was worked out about a design, as far as it came.</summary>
+public sealed record AssessmentResult
+{
+    /// <summary>The design; null when its file could not be read.</summary>
+    public required FinDesign? Design { get; init; }
+
+    /// <summary>SHA-256 over the design's content in its canonical form, lower-case hexadecimal; empty when the input is wrong. The layout of the file does not matter.</summary>
+    public required string DesignHash { get; init; }
+
+    /// <summary>What was found, worst first, then in the order of the work; with lines where the design was read from text.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>Whether the design file itself is wrong, so that no geometry was tried.</summary>
+    public required bool InputIsWrong { get; init; }
+
+    /// <summary>The blade as a smooth surface; null when it could not be drawn.</summary>
+    public Blade? Blade { get; init; }
+
+    /// <summary>Measures of the outline; null without a blade.</summary>
+    public Planform? Planform { get; init; }
+
+    /// <summary>Chord, thickness and twist along the span, root first; empty without a blade.</summary>
+    public IReadOnlyList<SpanStation> Stations { get; init; } = [];
+
+    /// <summary>The blade's closed skin, metres; null when it was not reached.</summary>
+    public TriangleMesh? Skin { get; init; }
+
+    /// <summary>The fin's solids with their features and hardware; null when they were not reached.</summary>
+    public FinSolids? Solids { get; init; }
+
+    /// <summary>The printed parts; null when they were not reached.</summary>
+    public PartPlan? Parts { get; init; }
+
+    /// <summary>Everything to buy and cut, as far as the work came.</summary>
+    public IReadOnlyList<HardwareItem> Hardware => [.. Solids?.Hardware ?? [], .. Dowels()];
+
+    /// <summary>Whether anything says that the fin cannot be made as described.</summary>
+    public bool HasErrors => Findings.Any(finding => finding.IsError);
+
+    private IEnumerable<HardwareItem> Dowels()
+    {
+        if (Design is not null && Parts is { Dowels.Count: > 0 } plan)
+            yield return new(HardwareKind.Dowel, $"{Design.Parts.DowelMm} mm dowel rod", Design.Parts.DowelLengthMm / 1e3, plan.Dowels.Count, plan.Cuts.Count == 1 ? "across the cut" : "across the cuts");
+    }
+}

@@ -1,0 +1,102 @@
+using System.Security.Cryptography;
+using Finwright.Assessment.Stages;
+using Finwright.Design;
+using Finwright.Geometry.Blades;
+using Finwright.Geometry.FromDesign;
+using Finwright.Geometry.Outlines;
+using Finwright.Geometry.Solids;
+
+namespace Finwright.Assessment;
+
+/// <summary>
+/// Works designs out: runs the stages, keeps their results, owns the solid kernel. The command line, the page and the tests all
+/// go through here.
+/// </summary>
+/// <remarks>One assessment at a time; the cache may be shared between assessors.</remarks>
+public sealed class Assessor : IDisposable
+{
+    private readonly IStageCache _cache;
+    private readonly Lazy<ISolidKernel> _kernel;
+
+    /// <summary>Creates an assessor; nothing is loaded yet.</summary>
+    /// <param name="cache">Keeps results of stages; a memory of its own when null.</param>
+    /// <param name="kernel">Makes the solid kernel on first need; the house's own when null.</param>
+    public Assessor(IStageCache? cache = null, Func<ISolidKernel>? kernel = null)
+    {
+        _cache = cache ?? new MemoryStageCache();
+        _kernel = new(kernel ?? (() => new ManifoldKernel()));
+    }
+
+    /// <summary>Works out a design that was read from text.</summary>
+    /// <param name="reading">What came of reading; its findings are part of the answer.</param>
+    /// <param name="depth">How far.</param>
+    /// <param name="progress">Takes reports; null when nobody listens.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <returns>All that could be worked out, and every finding.</returns>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public AssessmentResult Assess(DesignReading reading, AssessmentDepth depth, IProgress<StageProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        if (reading.Design is not { } design || reading.HasErrors)
+            return WrongInput(reading, reading.Design, reading.Findings);
+        List<Finding> findings = [.. reading.Findings];
+        design = SectionFiles.Embed(design, reading.Folder, findings);
+        if (findings.Exists(finding => finding.IsError))
+            return WrongInput(reading, design, findings);
+        AssessmentResult result = Run(design, depth, progress, cancellation);
+        return result with { Findings = WorstFirst(reading.Locate([.. findings, .. result.Findings])) };
+    }
+
+    /// <summary>Works out a design built in code.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="depth">How far.</param>
+    /// <param name="progress">Takes reports; null when nobody listens.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <returns>All that could be worked out, and every finding.</returns>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public AssessmentResult Assess(FinDesign design, AssessmentDepth depth, IProgress<StageProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        return Assess(new DesignReading(design, DesignValidation.Check(design)), depth, progress, cancellation);
+    }
+
+    /// <summary>Lets go of the kernel.</summary>
+    public void Dispose()
+    {
+        if (_kernel.IsValueCreated)
+            _kernel.Value.Dispose();
+    }
+
+    private static AssessmentResult WrongInput(DesignReading reading, FinDesign? design, IReadOnlyList<Finding> findings) => new()
+    {
+        Design = design,
+        DesignHash = "",
+        Findings = WorstFirst(reading.Locate(findings)),
+        InputIsWrong = true,
+    };
+
+    private AssessmentResult Run(FinDesign design, AssessmentDepth depth, IProgress<StageProgress>? progress, CancellationToken cancellation)
+    {
+        StageRun run = new(design, _cache, () => _kernel.Value, progress, cancellation);
+        run.Reach(depth == AssessmentDepth.Shape ? FinStages.Shape : FinStages.Parts);
+        Blade? blade = run.ValueOf(FinStages.Shape);
+        return new()
+        {
+            Design = design,
+            DesignHash = HashOf(design),
+            Findings = run.Findings,
+            InputIsWrong = false,
+            Blade = blade,
+            Planform = blade is null ? null : Planform.Of(blade.SplineOutline),
+            Stations = blade is null ? [] : SpanStation.Along(blade),
+            Skin = run.ValueOf(FinStages.Skin),
+            Solids = run.ValueOf(FinStages.Solid),
+            Parts = run.ValueOf(FinStages.Parts),
+        };
+    }
+
+    private static string HashOf(FinDesign design) => Convert.ToHexStringLower(SHA256.HashData(DesignWriter.Canonical(design)));
+
+    // A stable sort: findings of one severity stay in the order of the work.
+    private static IReadOnlyList<Finding> WorstFirst(IEnumerable<Finding> findings) => [.. findings.OrderByDescending(finding => finding.Severity)];
+}

@@ -1,0 +1,75 @@
+using Finwright.Assessment.Stages;
+using Finwright.Design;
+using Finwright.Geometry;
+using Finwright.Geometry.Blades;
+using Finwright.Geometry.FromDesign;
+
+namespace Finwright.Assessment;
+
+/// <summary>The stages from a design to its printed parts. This is the one place that knows their order and what each may read.</summary>
+public static class FinStages
+{
+    /// <summary>Outline, sections, twist: the blade as a smooth surface.</summary>
+    public static Stage<Blade> Shape { get; } = new(
+        "shape",
+        version: 1,
+        "drawing the blade",
+        share: 1,
+        design => Blank(design),
+        after: [],
+        work => BladeFromDesign.Create(work.Design, work.Findings));
+
+    /// <summary>The blade's closed skin.</summary>
+    public static Stage<TriangleMesh> Skin { get; } = new(
+        "skin",
+        version: 1,
+        "lofting the skin",
+        share: 3,
+        design => Blank(design),
+        after: [Shape],
+        work => BladeLoft.Build(work.Of(Shape), BladeFromDesign.Loft(work.Design.Shape)));
+
+    /// <summary>Base, bores, pockets, slot and cavities, placed, checked and written down; nothing is cut yet.</summary>
+    public static Stage<FinSolids> Solid { get; } = new(
+        "solid",
+        version: 1,
+        "placing rods, bolts and pockets",
+        share: 3,
+        design => Blank(design) with
+        {
+            Base = design.Base,
+            Hardware = design.Hardware,
+            Print = Allowances(design.Print),
+        },
+        after: [Shape, Skin],
+        work => FinSolids.Build(work.Design, work.Of(Shape), work.Of(Skin), work.Findings));
+
+    /// <summary>Everything cut, laid on the bed and spread over plates.</summary>
+    public static Stage<PartPlan> Parts { get; } = new(
+        "parts",
+        version: 1,
+        "cutting the parts and laying them on the bed",
+        share: 20,
+        design => Blank(design) with
+        {
+            Base = design.Base,
+            Hardware = design.Hardware,
+            Parts = design.Parts,
+            Print = design.Print,
+            Pour = new() { Ports = design.Pour.Ports },
+        },
+        after: [Shape, Solid],
+        work => PartPlan.Build(work.Design, work.Of(Shape), work.Of(Solid), work.Kernel, work.Findings, work.Progress, work.Cancellation));
+
+    /// <summary>The shape alone, all else at its default.</summary>
+    private static FinDesign Blank(FinDesign design) => new() { Name = "", Shape = design.Shape };
+
+    /// <summary>What placing features needs of the printer: not the bed, which only the layout reads.</summary>
+    private static Print Allowances(Print print) => new()
+    {
+        LineWidthMm = print.LineWidthMm,
+        LayerMm = print.LayerMm,
+        BoreAllowanceMm = print.BoreAllowanceMm,
+        PocketAllowanceMm = print.PocketAllowanceMm,
+    };
+}

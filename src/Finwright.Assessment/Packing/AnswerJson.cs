@@ -1,0 +1,25 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Finwright.Assessment.Packing;
+
+/// <summary>How every answer is written as JSON: lower case with underscores, two blanks of indent, line feeds, enumerations as in the design file.</summary>
+public static class AnswerJson
+{
+    private static readonly JsonSerializerOptions Options = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower) },
+        WriteIndented = true,
+        IndentSize = 2,
+        NewLine = "\n",
+        // Read by programs and people, never put into a web page unescaped.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>Writes an answer.</summary>
+    /// <param name="answer">A record; property names carry their units.</param>
+    /// <returns>The text, ending with a line feed.</returns>
+    public static string Write<T>(T answer) => JsonSerializer.Serialize(answer, Options) + "\n";
+}

@@ -1,0 +1,78 @@
+using System.Text;
+using Finwright.Design;
+using Finwright.Geometry;
+using Finwright.Geometry.Files;
+using Finwright.Geometry.FromDesign;
+using Finwright.Geometry.Parts;
+using Finwright.Geometry.Pictures;
+
+namespace Finwright.Assessment.Packing;
+
+/// <summary>Makes the files of a pack from a result. Same result, same bytes.</summary>
+public static class PackContents
+{
+    private const int PictureWidth = 1200;
+    private const int PictureHeight = 900;
+    private const int ThumbnailWidth = 320;
+    private const int ThumbnailHeight = 240;
+
+    /// <summary>Makes all files.</summary>
+    /// <param name="result">A result without errors, worked out to the parts.</param>
+    /// <param name="summary">The same result summed up.</param>
+    /// <param name="cancellation">Stops the work between files.</param>
+    /// <returns>The summary with its list of files, and the files, the summary's own among them.</returns>
+    /// <exception cref="ArgumentException">The result has errors or stops short of the parts.</exception>
+    public static (FinSummary Summary, IReadOnlyList<PackFile> Files) Of(AssessmentResult result, FinSummary summary, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(summary);
+        if (result is not { HasErrors: false, Design: { } design, Blade: { } blade, Planform: { } planform, Solids: { } solids, Parts: { } plan })
+            throw new ArgumentException("Only a fin that can be made can be packed.", nameof(result));
+
+        List<PackFile> files = [];
+        foreach (Plate plate in plan.Plates)
+            Add($"plate-{plate.Number}.3mf", $"plate {plate.Number} to print: {string.Join(", ", plate.Parts.Select(placed => placed.Part.Name))}", stream => ThreeMfFile.Write(stream, Document(design, result.DesignHash, plate)));
+        foreach (PrintPart part in plan.Parts)
+            Add(FileOf(part), $"{part.Name}, in the attitude in which it is printed", stream => StlFile.Write(stream, part.Mesh.Placed(part.PrintPlacement), $"{design.Name}, {part.Name}"));
+        Add("blade.step", "the plain blade as a smooth solid, for other drawing programs", stream => StepFile.Write(stream, blade, design.Name));
+        Add("outline.svg", "outline of blade and base from the side, true scale", FinDrawings.Outline(design.Name, planform, blade.Outline, solids, plan).WriteTo);
+        Add("sections.svg", "sections from root to tip, true scale, to check the sanding by", FinDrawings.Sections(design.Name, blade, solids).WriteTo);
+        Add("base.svg", "the base from the side, true scale", FinDrawings.Base(design.Name, solids).WriteTo);
+        Add("picture.png", "the whole fin, seen from starboard", stream => stream.Write(Portrait(plan).ToPng()));
+
+        // The two texts list every file, themselves included.
+        (string Path, string What)[] texts = [("read-me-first.txt", "what each file is, in what order, and what to take care of"), (PackFolder.SummaryName, "every number and finding, for programs")];
+        FinSummary full = summary with { Files = [.. files.Select(file => (file.Path, file.What)).Concat(texts).Select(file => new FileSummary(file.Path, file.What))] };
+        Add(texts[0].Path, texts[0].What, stream => stream.Write(Encoding.UTF8.GetBytes(PackReadMe.Text(design, full))));
+        Add(texts[1].Path, texts[1].What, stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.Write(full))));
+        return (full, files);
+
+        void Add(string path, string what, Action<Stream> write)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            using MemoryStream stream = new();
+            write(stream);
+            files.Add(new(path, stream.ToArray(), what));
+        }
+    }
+
+    /// <summary>Path of a part's STL file within the pack.</summary>
+    internal static string FileOf(PrintPart part) => $"parts/{part.Name.Replace(' ', '-')}.stl";
+
+    private static ThreeMfDocument Document(FinDesign design, string hash, Plate plate)
+    {
+        ThreeMfPart[] parts = [.. plate.Parts.Select(placed => new ThreeMfPart(placed.Part.Name, placed.Part.Mesh.Placed(placed.Placement), Placement.Identity))];
+        return new($"{design.Name}, plate {plate.Number}", parts)
+        {
+            Notes = [new("DesignSha256", hash)],
+            Thumbnail = Rasteriser.Draw([.. parts.Select(part => part.Mesh)], View.Bed, ThumbnailWidth, ThumbnailHeight).ToPng(),
+        };
+    }
+
+    /// <summary>Everything but the gauge, which is no part of the fin, in its place under the board.</summary>
+    private static Picture Portrait(PartPlan plan) =>
+        Rasteriser.Draw([.. plan.Parts.Where(part => !IsGauge(part)).Select(part => part.Mesh)], View.Fin, PictureWidth, PictureHeight);
+
+    /// <summary>Whether a part is the fit gauge.</summary>
+    internal static bool IsGauge(PrintPart part) => part.Name == "gauge";
+}

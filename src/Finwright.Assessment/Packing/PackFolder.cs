@@ -1,0 +1,168 @@
+using System.Text.Json;
+
+namespace Finwright.Assessment.Packing;
+
+/// <summary>
+/// Writes a pack into a folder so that it is never half there: everything is first written to a hidden folder, and only moved
+/// into place when it is complete.
+/// </summary>
+/// <remarks>
+/// A new folder appears by one rename. In a folder that exists, the summary is taken away first and put back last, each file
+/// moving by a rename: a folder without a summary is recognisably unfinished. Files that are not of a pack are never deleted.
+/// </remarks>
+public static class PackFolder
+{
+    /// <summary>File that marks a finished pack and lists its files.</summary>
+    public const string SummaryName = "summary.json";
+
+    /// <summary>Value of the summary's field <c>kind</c>.</summary>
+    public const string SummaryKind = "finwright-pack";
+
+    private const string WorkName = ".finwright-unfinished";
+
+    /// <summary>Says whether a pack may go into a folder, before the long work begins.</summary>
+    /// <param name="folder">The folder; need not exist.</param>
+    /// <param name="overwrite">Whether the folder may hold other files, which may be replaced where names are the same.</param>
+    /// <exception cref="PackFolderException">It may not.</exception>
+    public static void Check(string folder, bool overwrite)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(folder);
+        Guarded(folder, () =>
+        {
+            if (!overwrite && Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any(entry => Path.GetFileName(entry) != WorkName) && EarlierFiles(folder) is null)
+                throw new PackFolderException($"\"{folder}\" holds files that are not an earlier pack.", "Name an empty or new folder with --out, or allow it with --overwrite; other files are kept.");
+            string work = CreateWorkFolder(folder);
+            RemoveWorkFolder(work);
+        });
+    }
+
+    /// <summary>Writes a pack.</summary>
+    /// <param name="folder">The folder; made when missing.</param>
+    /// <param name="files">The files, the summary among them.</param>
+    /// <param name="overwrite">Whether the folder may hold other files, which may be replaced where names are the same.</param>
+    /// <param name="cancellation">Stops the writing; the folder stays as it was.</param>
+    /// <exception cref="PackFolderException">The folder cannot be used or written.</exception>
+    /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
+    public static void Write(string folder, IReadOnlyList<PackFile> files, bool overwrite, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        if (!files.Any(file => file.Path == SummaryName))
+            throw new ArgumentException($"A pack needs a {SummaryName}.", nameof(files));
+        Check(folder, overwrite);
+        Guarded(folder, () =>
+        {
+            string work = CreateWorkFolder(folder);
+            try
+            {
+                foreach (PackFile file in files)
+                {
+                    cancellation.ThrowIfCancellationRequested();
+                    string path = Path.Combine(work, file.Path);
+                    Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+                    using FileStream stream = new(path, FileMode.CreateNew, FileAccess.Write);
+                    stream.Write(file.Content.Span);
+                    stream.Flush(flushToDisk: true);
+                }
+
+                cancellation.ThrowIfCancellationRequested();
+                if (Directory.Exists(folder))
+                    MoveInto(folder, work, files);
+                else
+                    MoveWhole(work, Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
+            }
+            finally
+            {
+                RemoveWorkFolder(work);
+            }
+        });
+    }
+
+    private static void MoveWhole(string work, string folder)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(folder)!);
+        Directory.Move(work, folder);
+    }
+
+    private static void MoveInto(string folder, string work, IReadOnlyList<PackFile> files)
+    {
+        IReadOnlyList<string> earlier = EarlierFiles(folder) ?? [];
+        File.Delete(Path.Combine(folder, SummaryName));
+        foreach (string stale in earlier.Except(files.Select(file => file.Path), StringComparer.Ordinal))
+            File.Delete(Path.Combine(folder, stale));
+        foreach (PackFile file in files.OrderBy(file => file.Path == SummaryName))
+        {
+            string target = Path.Combine(folder, file.Path);
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.Move(Path.Combine(work, file.Path), target, overwrite: true);
+        }
+    }
+
+    /// <summary>The files of an earlier pack by its summary; null when there is none.</summary>
+    private static List<string>? EarlierFiles(string folder)
+    {
+        string path = Path.Combine(folder, SummaryName);
+        if (!File.Exists(path))
+            return null;
+        try
+        {
+            using JsonDocument summary = JsonDocument.Parse(File.ReadAllBytes(path));
+            if (summary.RootElement.GetProperty("kind").GetString() != SummaryKind)
+                return null;
+            List<string> files = [];
+            foreach (JsonElement file in summary.RootElement.GetProperty("files").EnumerateArray())
+                if (file.GetProperty("file").GetString() is string name && IsOurs(name))
+                    files.Add(name);
+            return files;
+        }
+        catch (Exception problem) when (problem is JsonException or InvalidOperationException or KeyNotFoundException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Only names that a pack can have may be deleted: a summary from elsewhere must not point out of the folder.</summary>
+    private static bool IsOurs(string name)
+    {
+        string[] parts = name.Split('/');
+        bool isInPlace = parts.Length == 1 || (parts.Length == 2 && parts[0] == "parts");
+        string file = parts[^1];
+        return isInPlace && !file.StartsWith('.') && !file.Contains('\\', StringComparison.Ordinal) && !Path.IsPathRooted(file)
+            && Path.GetExtension(file) is ".3mf" or ".stl" or ".step" or ".svg" or ".png" or ".json" or ".txt";
+    }
+
+    private static string CreateWorkFolder(string folder)
+    {
+        // In the folder or, when it is still to be made, in the nearest one above that exists: on the same disk as the target,
+        // so that a move is a rename.
+        string nearest = Path.GetFullPath(folder);
+        while (!Directory.Exists(nearest))
+        {
+            if (File.Exists(nearest))
+                throw new PackFolderException($"\"{folder}\" cannot be made: \"{nearest}\" is a file.", "Name another folder with --out.");
+            nearest = Path.GetDirectoryName(nearest) ?? throw new DirectoryNotFoundException("The disk does not exist.");
+        }
+
+        string work = Path.Combine(nearest, WorkName);
+        RemoveWorkFolder(work);
+        Directory.CreateDirectory(work);
+        return work;
+    }
+
+    private static void RemoveWorkFolder(string work)
+    {
+        if (Directory.Exists(work))
+            Directory.Delete(work, recursive: true);
+    }
+
+    private static void Guarded(string folder, Action action)
+    {
+        try
+        {
+            action();
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or NotSupportedException)
+        {
+            throw new PackFolderException($"The folder \"{folder}\" cannot be written: {problem.Message}", "Name a folder with --out that you may write to, with some free space.", problem);
+        }
+    }
+}
