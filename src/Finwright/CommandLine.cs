@@ -1,0 +1,109 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+using Finwright.Assessment.Packing;
+using Finwright.Commands;
+using Finwright.Terminal;
+
+namespace Finwright;
+
+/// <summary>The command line: finds the command, runs it, and is the one place where exceptions end.</summary>
+internal static class CommandLine
+{
+    private static readonly Option<bool> Trace = new("--trace")
+    {
+        Description = "On a fault, show the technical details too.",
+        Arity = ArgumentArity.Zero,
+        Recursive = true,
+    };
+
+    /// <summary>Runs the program.</summary>
+    /// <param name="arguments">The words after the program's name.</param>
+    /// <param name="streams">Where to write.</param>
+    /// <param name="cancellation">Set by Ctrl-C.</param>
+    public static ExitCode Run(IReadOnlyList<string> arguments, TextStreams streams, CancellationToken cancellation)
+    {
+        RootCommand root = Root(streams);
+        ParseResult parsed = root.Parse(arguments.Count == 0 ? ["--help"] : arguments, new() { ResponseFileTokenReplacer = null });
+        if (parsed.Action is HelpPage or VersionLine)
+            return (ExitCode)((SynchronousCommandLineAction)parsed.Action).Invoke(parsed);
+        string called = parsed.CommandResult.Command is ProgramCommand named ? $"finwright {named.Name}" : "finwright";
+        if (parsed.Errors.Count > 0 || parsed.CommandResult.Command is not ProgramCommand command)
+        {
+            string problem = parsed.Errors.Count > 0 ? parsed.Errors[0].Message : "A command is missing.";
+            return Refuse(streams, problem, $"See {called} --help.");
+        }
+
+        try
+        {
+            return command.Run(parsed, streams, cancellation);
+        }
+        catch (WrongInputException wrong)
+        {
+            return Refuse(streams, wrong.Message, wrong.Remedy);
+        }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            streams.Error.WriteLine("finwright: stopped; nothing was written.");
+            return ExitCode.Stopped;
+        }
+#pragma warning disable CA1031 // The one place where every exception ends.
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            Say(streams, $"A fault in the program: {fault.Message}");
+            Say(streams, parsed.GetValue(Trace) ? fault.ToString() : $"What to do: run it again with --trace and report what it says, with the design file. Your files are as they were.");
+            return ExitCode.Fault;
+        }
+    }
+
+    private static RootCommand Root(TextStreams streams)
+    {
+        RootCommand root = new("Finwright makes windsurf fins that you can print: a plain design file goes in; watertight parts to print and the numbers come out.")
+        {
+            new NewCommand(),
+            new CheckCommand(),
+            new PackCommand(),
+            new SectionCommand(),
+            new SchemaCommand(),
+            Trace,
+        };
+        root.Directives.Clear();
+        foreach (Option option in root.Options)
+        {
+            if (option is HelpOption help)
+            {
+                help.Action = new HelpPage(streams);
+                help.Description = "Show this page.";
+            }
+            else if (option is VersionOption version)
+            {
+                version.Action = new VersionLine(streams);
+                version.Description = "Show the program's version.";
+            }
+        }
+
+        return root;
+    }
+
+    private static ExitCode Refuse(TextStreams streams, string problem, string remedy)
+    {
+        Say(streams, problem);
+        Say(streams, $"What to do: {remedy}");
+        return ExitCode.WrongInput;
+    }
+
+    private static void Say(TextStreams streams, string text) =>
+        streams.Error.WriteLine("finwright: " + Wrapping.Wrap(text, streams.Width, 11, 11));
+
+    private sealed class VersionLine(TextStreams streams) : SynchronousCommandLineAction
+    {
+        public override bool ClearsParseErrors => true;
+
+        public override int Invoke(ParseResult parseResult)
+        {
+            streams.Out.WriteLine($"finwright {ProgramVersion.Text}");
+            return (int)ExitCode.Good;
+        }
+    }
+}

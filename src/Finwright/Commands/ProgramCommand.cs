@@ -1,0 +1,24 @@
+using System.CommandLine;
+using Finwright.Terminal;
+
+namespace Finwright.Commands;
+
+/// <summary>One command of the program, with what its help page says beyond the options.</summary>
+internal abstract class ProgramCommand : Command
+{
+    /// <summary>Declares a command.</summary>
+    /// <param name="name">The word that calls it.</param>
+    /// <param name="description">What it does, in one or two sentences.</param>
+    /// <param name="example">A call that works as it stands.</param>
+    protected ProgramCommand(string name, string description, string example)
+        : base(name, description) => Example = example;
+
+    /// <summary>A call that works as it stands.</summary>
+    public string Example { get; }
+
+    /// <summary>Does the work.</summary>
+    /// <param name="arguments">The parsed command line.</param>
+    /// <param name="streams">Where to write.</param>
+    /// <param name="cancellation">Set by Ctrl-C.</param>
+    public abstract ExitCode Run(ParseResult arguments, TextStreams streams, CancellationToken cancellation);
+}

@@ -1,0 +1,174 @@
+using System.Text.Json;
+using Finwright.Geometry.Files;
+using Finwright.Terminal;
+
+namespace Finwright.Tests;
+
+/// <summary>Each demo packed once; the files looked at from many sides.</summary>
+public sealed class PackTests(PackedDemos demos) : IClassFixture<PackedDemos>
+{
+    private static readonly string[] EveryPack = ["plate-1.3mf", "parts/base.stl", "parts/gauge.stl", "blade.step", "outline.svg", "sections.svg", "base.svg", "summary.json", "picture.png", "read-me-first.txt"];
+    private static readonly string[] BedFields = ["bed_x_mm", "bed_y_mm", "bed_z_mm"];
+
+    public static TheoryData<string> Demos => [.. DemoDesigns.Names];
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void Pack_of_a_demo_is_good_and_complete(string demo)
+    {
+        (ProgramRun run, string folder) = demos.Of(demo);
+        Assert.True(run.ExitCode == ExitCode.Good, run.Out + run.Error);
+        Assert.Equal("", run.Error);
+        IReadOnlyList<string> files = demos.Folder.Files(folder);
+        foreach (string expected in EveryPack)
+            Assert.Contains(expected, files, StringComparer.Ordinal);
+        Assert.Equal(files, [.. run.Json().GetProperty("files").EnumerateArray().Select(file => file.GetProperty("file").GetString()!).Order(StringComparer.Ordinal)]);
+        Assert.All(files, file => Assert.True(new FileInfo(Path.Combine(demos.Folder[folder], file)).Length > 100, file));
+    }
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void Every_part_of_a_demo_is_watertight_in_one_piece_and_of_the_volume_stated(string demo)
+    {
+        (ProgramRun run, string folder) = demos.Of(demo);
+        foreach (JsonElement part in run.Json().GetProperty("parts").EnumerateArray())
+        {
+            string file = part.GetProperty("file").GetString()!;
+            Admesh mesh = Admesh.Of(Path.Combine(demos.Folder[folder], file));
+            Assert.Equal(1, mesh.Parts);
+            Assert.Equal(0, mesh.DisconnectedFacets);
+            Assert.Equal(0, mesh.FacetsReversed);
+            Assert.Equal(0, mesh.DegenerateFacets);
+            // Volumes are stated to 0.01 cm³; admesh adds up thousands of facets in single precision, good to some 1e-4.
+            double stated = part.GetProperty("volume_cm3").GetDouble();
+            Assert.Equal(stated, mesh.VolumeMm3 / 1000, 0.01 + 2e-4 * stated);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void The_plates_hold_every_part_once_within_the_usable_bed(string demo)
+    {
+        (ProgramRun run, string folder) = demos.Of(demo);
+        JsonElement answer = run.Json();
+        double[] bed = [.. BedFields.Select(name => JsonDocument.Parse(DemoDesigns.Find(demo)!).RootElement.GetProperty("print").GetProperty(name).GetDouble())];
+        List<string> names = [];
+        for (int plate = 1; plate <= answer.GetProperty("plates").GetInt32(); plate++)
+        {
+            using FileStream stream = File.OpenRead(Path.Combine(demos.Folder[folder], $"plate-{plate}.3mf"));
+            ThreeMfDocument document = ThreeMfFile.Read(stream);
+            Assert.NotNull(document.Thumbnail);
+            foreach (ThreeMfPart part in document.Parts)
+            {
+                names.Add(part.Name);
+                Geometry.Bounds bounds = part.Mesh.Placed(part.Placement).Bounds();
+                // 5 mm at each edge of the bed are not used, the default of the design file; a float has seven digits.
+                Assert.True(bounds.Minimum.X > 4.999e-3 && bounds.Minimum.Y > 4.999e-3 && bounds.Minimum.Z > -1e-6, part.Name);
+                Assert.True(1e3 * bounds.Maximum.X < bed[0] - 4.999 && 1e3 * bounds.Maximum.Y < bed[1] - 4.999 && 1e3 * bounds.Maximum.Z < bed[2], part.Name);
+            }
+        }
+
+        Assert.Equal(answer.GetProperty("parts").EnumerateArray().Select(part => part.GetProperty("name").GetString()!).Order(StringComparer.Ordinal), names.Order(StringComparer.Ordinal), StringComparer.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Demos))]
+    public void Pack_again_gives_the_same_bytes(string demo)
+    {
+        (_, string folder) = demos.Of(demo);
+        string again = demos.Folder["again-" + demo];
+        ProgramRun.Of("pack", demos.DesignOf(demo), "--out", again);
+        foreach (string file in demos.Folder.Files(folder))
+            Assert.True(File.ReadAllBytes(Path.Combine(demos.Folder[folder], file)).AsSpan().SequenceEqual(File.ReadAllBytes(Path.Combine(again, file))), file);
+        Assert.Equal(demos.Folder.Files(folder), demos.Folder.Files("again-" + demo));
+    }
+
+    [Fact]
+    public void The_steep_rake_comes_in_three_pieces_and_the_others_as_their_printers_allow()
+    {
+        int Pieces(string demo) => demos.Of(demo).Run.Json().GetProperty("parts").EnumerateArray().Count(part => part.GetProperty("name").GetString()!.StartsWith("blade", StringComparison.Ordinal));
+        Assert.Equal(3, Pieces("eelgrass-rake"));
+        Assert.Equal(1, Pieces("sandbar-delta"));
+    }
+
+    [Fact]
+    public void The_summary_file_is_what_json_prints()
+    {
+        (ProgramRun run, string folder) = demos.Of("sandbar-delta");
+        Assert.Equal(run.Out, File.ReadAllText(Path.Combine(demos.Folder[folder], "summary.json")));
+    }
+
+    [Fact]
+    public void The_summary_lists_what_the_demo_needs()
+    {
+        HashSet<string> Items(string demo) => demos.Of(demo).Run.Json().GetProperty("hardware").EnumerateArray().Select(item => item.GetProperty("item").GetString()!).ToHashSet(StringComparer.Ordinal);
+        Assert.Superset(new HashSet<string>(["threaded-rod", "nut", "strip-sheet", "box-bolt"], StringComparer.Ordinal), Items("sandbar-delta"));
+        Assert.Superset(new HashSet<string>(["carbon-rod", "nut", "box-bolt"], StringComparer.Ordinal), Items("fairway-upright"));
+    }
+
+    [Fact]
+    public void The_page_to_read_first_fits_80_columns_and_names_every_file()
+    {
+        (ProgramRun run, string folder) = demos.Of("eelgrass-rake");
+        string page = File.ReadAllText(Path.Combine(demos.Folder[folder], "read-me-first.txt"));
+        Assert.All(page.Split('\n'), line => Assert.True(line.Length <= 80, line));
+        Assert.All(run.Json().GetProperty("files").EnumerateArray(), file => Assert.Contains(file.GetProperty("file").GetString()!, page, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Pack_into_a_folder_of_other_files_is_refused_before_any_work()
+    {
+        Directory.CreateDirectory(demos.Folder["holiday"]);
+        File.WriteAllText(demos.Folder["holiday/beach.txt"], "sand");
+        ProgramRun run = ProgramRun.Of("pack", demos.DesignOf("sandbar-delta"), "--out", demos.Folder["holiday"]).IsRefusal();
+        Assert.Contains("--overwrite", run.Error, StringComparison.Ordinal);
+        Assert.Equal(["beach.txt"], demos.Folder.Files("holiday"));
+    }
+
+    [Theory]
+    [InlineData("/proc/finwright")]
+    [InlineData("/dev/null/pack")]
+    public void Pack_into_a_place_that_cannot_be_written_is_refused(string place) =>
+        ProgramRun.Of("pack", demos.DesignOf("sandbar-delta"), "--out", place).IsRefusal();
+
+    [Fact]
+    public void Pack_that_is_stopped_writes_nothing()
+    {
+        ProgramRun run = ProgramRun.Of(new CancellationToken(canceled: true), "pack", demos.DesignOf("sandbar-delta"), "--out", demos.Folder["stopped"]);
+        Assert.Equal(ExitCode.Stopped, run.ExitCode);
+        Assert.False(Directory.Exists(demos.Folder["stopped"]));
+        Assert.Contains("stopped", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Pack_as_text_says_what_was_made_and_where()
+    {
+        ProgramRun run = ProgramRun.Of("pack", demos.DesignOf("sandbar-delta"), "--out", demos.Folder["text"]);
+        Assert.Contains("Sandbar delta", run.Out, StringComparison.Ordinal);
+        Assert.Contains($"files to {demos.Folder["text"]}", run.Out, StringComparison.Ordinal);
+        Assert.Contains("The fin can be made.", run.Out, StringComparison.Ordinal);
+    }
+}
+
+/// <summary>Packs each demo on first need and keeps it for the tests of the class.</summary>
+public sealed class PackedDemos : IDisposable
+{
+    private readonly Dictionary<string, ProgramRun> _runs = [];
+
+    public TemporaryFolder Folder { get; } = new();
+
+    public string DesignOf(string demo)
+    {
+        string file = Folder[$"{demo}.fin.json"];
+        return File.Exists(file) ? file : Folder.Write($"{demo}.fin.json", DemoDesigns.Find(demo)!);
+    }
+
+    internal (ProgramRun Run, string Folder) Of(string demo)
+    {
+        if (!_runs.TryGetValue(demo, out ProgramRun? run))
+            _runs[demo] = run = ProgramRun.Of("pack", DesignOf(demo), "--out", Folder[demo], "--json");
+        return (run, demo);
+    }
+
+    public void Dispose() => Folder.Dispose();
+}
