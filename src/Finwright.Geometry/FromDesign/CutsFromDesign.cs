@@ -30,7 +30,7 @@ internal static class CutsFromDesign
         {
             work.Findings.Add(new(
                 "cuts-proposed", Severity.Note, CutsPath,
-                $"The {work.BladeName} does not fit the printer in one piece, so it is cut into {depths.Count + 1} at {List(depths)} below the hull.",
+                $"The {work.BladeName} does not fit the printer in one piece, so it is cut into {depths.Count + 1} pieces at {List(depths)} below the hull.",
                 "Enter these or other cuts under parts.cuts to settle them, or use a larger printer."));
         }
 

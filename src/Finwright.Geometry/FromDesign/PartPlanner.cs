@@ -7,7 +7,8 @@ namespace Finwright.Geometry.FromDesign;
 /// <summary>Goes through the steps from whole solids to parts on beds.</summary>
 internal sealed class PartPlanner(PartWork work, ISolidKernel kernel, IProgress<double>? progress, CancellationToken cancellation)
 {
-    private readonly record struct Draft(string Name, SolidExpression Solid, IReadOnlyList<Resting> Ways, bool IsBlade);
+    /// <summary>A part before it is built, with the ways it may rest by the design and the ways it could rest.</summary>
+    private readonly record struct Draft(string Name, SolidExpression Solid, IReadOnlyList<Resting> Ways, IReadOnlyList<Resting> AllWays, bool IsBlade);
 
     public PartPlan? Plan()
     {
@@ -86,17 +87,17 @@ internal sealed class PartPlanner(PartWork work, ISolidKernel kernel, IProgress<
         for (int i = 0; i < pieces.Length; i++)
         {
             string name = pieces.Length == 1 ? work.BladeName : $"{work.BladeName} {i + 1} of {pieces.Length}";
-            yield return new(name, pieces[i], work.BladeWays(Before(cuts, i)), IsBlade: true);
+            yield return new(name, pieces[i], work.BladeWays(Before(cuts, i)), work.BladeWays(Before(cuts, i), PrintAttitude.Auto), IsBlade: true);
         }
 
         if (work.Solids.Base is { } foot)
-            yield return new("base", foot.Without([.. ports.Where(p => !IsOnBlade(p)).Select(p => p.Tool())]), work.BaseWays(), IsBlade: false);
+            yield return new("base", foot.Without([.. ports.Where(p => !IsOnBlade(p)).Select(p => p.Tool())]), work.BaseWays(), work.BaseWays(PrintAttitude.Auto), IsBlade: false);
         if (work.Design.Base.Gauge)
         {
             SolidExpression gauge = FitGauge.Solid(work.Solids.Plan, work.GaugeThickness);
             if (EngravingFromDesign.Allowances(work, gauge, kernel, cancellation) is { } text)
                 gauge = gauge.Without(text.Tool());
-            yield return new("gauge", gauge, work.GaugeWays(), IsBlade: false);
+            yield return new("gauge", gauge, work.GaugeWays(), work.GaugeWays(), IsBlade: false);
         }
     }
 
@@ -142,21 +143,29 @@ internal sealed class PartPlanner(PartWork work, ISolidKernel kernel, IProgress<
         PrintRoom room = work.Room;
         Point3 size = part.Size;
         IEnumerable<string> excess =
-            from axis in new[] { (Size: size.X, Room: room.Width, Word: "wide"), (Size: size.Y, Room: room.Depth, Word: "deep"), (Size: size.Z, Room: room.Height, Word: "high") }
+            from axis in new[] { (Size: size.X, Room: room.Width, Word: "from left to right"), (Size: size.Y, Room: room.Depth, Word: "from front to back"), (Size: size.Z, Room: room.Height, Word: "in height") }
             where axis.Size > axis.Room
-            select $"{PartWork.Mm(axis.Size - axis.Room)} too {axis.Word}";
-        string bed = $"a bed of at least {1000 * (size.X + 2 * room.Edge):0.0} × {1000 * (size.Y + 2 * room.Edge):0.0} mm and {PartWork.Mm(size.Z)} of height";
-        string remedy = !draft.IsBlade
-            ? $"Use {bed}."
-            : uncut is not null && CutsFromDesign.Propose(work, uncut) is { Count: > 0 } depths
-                ? $"Cut it at {CutsFromDesign.List(depths)} below the hull, or use {bed}."
-                : uncut is null ? $"Cut this piece once more, or use {bed}." : $"Use {bed}; level cuts alone do not make it fit.";
+            select $"{PartWork.Mm(axis.Size - axis.Room)} {axis.Word}";
         string attitude = part.Attitude == PrintAttitude.Standing ? "standing" : "lying";
         return new(
             "part-too-large", Severity.Error, draft.IsBlade ? "$.parts.cuts" : "$.print.bed_x_mm",
-            $"The {part.Name} does not fit the printer: {attitude} and turned the best way it measures {Text(size)}, the usable room is {Text(new(room.Width, room.Depth, room.Height))}; it is {string.Join(" and ", excess)}.",
-            remedy)
+            $"The {part.Name} does not fit the printer: {attitude} and turned the best way it measures {Text(size)}, the usable room is {Text(new(room.Width, room.Depth, room.Height))}; too much by {string.Join(" and ", excess)}.",
+            TooLargeRemedy(part, draft, uncut))
         { Value = Text(size), Limit = Text(new(room.Width, room.Depth, room.Height)) };
+    }
+
+    private string TooLargeRemedy(PrintPart part, Draft draft, TriangleMesh? uncut)
+    {
+        string bed = $"a bed of at least {1000 * (part.Size.X + 2 * work.Room.Edge):0.0} × {1000 * (part.Size.Y + 2 * work.Room.Edge):0.0} mm and {PartWork.Mm(part.Size.Z)} of height";
+        if (LaidPart.Lay(part.Mesh.Points(), draft.AllWays, work.Room) is { Fits: true } other)
+            return $"Let it print {(other.Attitude == PrintAttitude.Standing ? "standing" : "lying")}, which fits, or use {bed}.";
+        if (!draft.IsBlade)
+            return $"Use {bed}.";
+        if (uncut is null)
+            return $"Cut this piece once more, or use {bed}.";
+        return CutsFromDesign.Propose(work, uncut) is { Count: > 0 } depths
+            ? $"Cut it at {CutsFromDesign.List(depths)} below the hull, or use {bed}."
+            : $"Use {bed}; level cuts alone do not make it fit.";
     }
 
     private void Report(double share)

@@ -9,6 +9,7 @@ namespace Finwright.Geometry.FromDesign;
 internal sealed class PartWork(FinDesign design, BladeShape blade, FinSolids solids, ICollection<Finding> findings)
 {
     private const double Millimetres = 1e-3;
+    private const double LeastRoom = 1e-6;
 
     public FinDesign Design { get; } = design;
 
@@ -24,9 +25,10 @@ internal sealed class PartWork(FinDesign design, BladeShape blade, FinSolids sol
     /// <summary>What the print with the blade in it is called.</summary>
     public string BladeName => AsOne ? "fin" : "blade";
 
+    /// <summary>The printer's room; next to nothing, but positive, when the edge margins use the bed up.</summary>
     public PrintRoom Room { get; } = new(
-        (design.Print.BedXMm - 2 * design.Print.EdgeMarginMm) * Millimetres,
-        (design.Print.BedYMm - 2 * design.Print.EdgeMarginMm) * Millimetres,
+        Math.Max(LeastRoom, (design.Print.BedXMm - 2 * design.Print.EdgeMarginMm) * Millimetres),
+        Math.Max(LeastRoom, (design.Print.BedYMm - 2 * design.Print.EdgeMarginMm) * Millimetres),
         design.Print.BedZMm * Millimetres,
         design.Print.EdgeMarginMm * Millimetres);
 
@@ -60,16 +62,24 @@ internal sealed class PartWork(FinDesign design, BladeShape blade, FinSolids sol
     public IEnumerable<PlacedFeature> BladePockets => Solids.Features.Where(f =>
         f.IsInBlade && f.Kind is FeatureKind.NutPocket or FeatureKind.SocketPocket or FeatureKind.CavityRoom or FeatureKind.LidRecess);
 
-    /// <summary>How a piece of the blade may rest, best first.</summary>
+    /// <summary>How a piece of the blade may rest by the design, best first.</summary>
     /// <param name="cut">The cut at its root side; null for the piece at the root.</param>
-    public IReadOnlyList<Resting> BladeWays(CutPlane? cut)
+    public IReadOnlyList<Resting> BladeWays(CutPlane? cut) => BladeWays(cut, Design.Parts.BladeAttitude);
+
+    /// <summary>How a piece of the blade may rest in a given attitude, best first.</summary>
+    /// <param name="cut">The cut at its root side; null for the piece at the root.</param>
+    /// <param name="attitude">Standing, lying or either.</param>
+    public IReadOnlyList<Resting> BladeWays(CutPlane? cut, PrintAttitude attitude)
     {
         Point3 rootFace = cut is { } plane ? -1 * plane.Normal : AsOne ? BaseFaces.Top(Solids.Plan) : new(0, -1, 0);
-        return Ways(Design.Parts.BladeAttitude, rootFace, new(0, 0, 1));
+        return Ways(attitude, rootFace, new(0, 0, 1));
     }
 
-    /// <summary>How the base may rest, best first.</summary>
-    public IReadOnlyList<Resting> BaseWays() => Ways(Design.Parts.BaseAttitude, new(0, 1, 0), BaseFaces.Starboard(Solids.Plan));
+    /// <summary>How the base may rest by the design, best first.</summary>
+    public IReadOnlyList<Resting> BaseWays() => BaseWays(Design.Parts.BaseAttitude);
+
+    /// <summary>How the base may rest in a given attitude, best first.</summary>
+    public IReadOnlyList<Resting> BaseWays(PrintAttitude attitude) => Ways(attitude, new(0, 1, 0), BaseFaces.Starboard(Solids.Plan));
 
     /// <summary>The gauge lies on its flush side.</summary>
     public IReadOnlyList<Resting> GaugeWays() => [new(PrintAttitude.Lying, BaseFaces.Starboard(Solids.Plan))];

@@ -66,10 +66,11 @@ public static class DowelPlacer
                 // An end that crosses another cut would come out of the far side of its piece.
                 if (otherCuts.Any(c => Math.Min(Math.Abs(c.Beyond(axis.From)), Math.Abs(c.Beyond(axis.To))) < wall || c.Beyond(axis.From) * c.Beyond(axis.To) < 0))
                     continue;
-                double room = Room(axis, body, placed, bore, wall);
+                // No farther than needed: most places that fail do so at once.
+                double room = Room(axis, body, placed, bore / 2 + wall);
                 greatest = Math.Max(greatest, 2 * (room - wall));
-                if (room - bore / 2 >= wall)
-                    found = new(number, axis.From, axis.To, bore, room - bore / 2);
+                if (room >= bore / 2 + wall)
+                    found = new(number, axis.From, axis.To, bore, Room(axis, body, placed, 4 * (bore + wall)) - bore / 2);
             }
 
             if (found is not null)
@@ -118,12 +119,12 @@ public static class DowelPlacer
         return new(x, y, blade.MidSurface(x, y));
     }
 
-    /// <summary>Distance from the axis to the nearest surface, or to the middle of the wall toward another dowel; negative when the axis starts outside the solid.</summary>
-    private static double Room((Point3 From, Point3 To) axis, MeshProbe body, List<Dowel> others, double bore, double wall)
+    /// <summary>Distance from the axis to the nearest surface, the bores of other dowels included, not more than <paramref name="within"/>; negative when the axis lies outside the solid.</summary>
+    private static double Room((Point3 From, Point3 To) axis, MeshProbe body, List<Dowel> others, double within)
     {
         if (!body.Contains(0.5 * (axis.From + axis.To)))
             return -1;
-        double room = body.Distance(axis.From, axis.To, 4 * (bore + wall));
+        double room = body.Distance(axis.From, axis.To, within);
         foreach (Dowel other in others)
             room = Math.Min(room, SegmentDistance.ToSegment(axis.From, axis.To, other.From, other.To) - other.BoreDiameter / 2);
         return room;

@@ -89,14 +89,26 @@ public sealed class MeshProbe
                 int cell = row * _columns + column;
                 for (int i = _starts[cell]; i < _starts[cell + 1]; i++)
                 {
+                    // A long triangle stands in many cells: it is measured in the first of them that is looked at.
+                    (int firstColumn, int firstRow, _, _) = CellsOf(_members[i]);
+                    if (column != Math.Max(left, firstColumn) || row != Math.Max(low, firstRow))
+                        continue;
                     (Point3 a, Point3 b, Point3 c) = Triangle(_members[i]);
-                    least = Math.Min(least, SegmentDistance.ToTriangle(from, to, a, b, c));
+                    if (BoxesApart(from, to, a, b, c) < least)
+                        least = Math.Min(least, SegmentDistance.ToTriangle(from, to, a, b, c));
                 }
             }
         }
 
         return least;
     }
+
+    /// <summary>Greatest gap along one axis between the boxes round the segment and the triangle: never more than their distance.</summary>
+    private static double BoxesApart(Point3 from, Point3 to, Point3 a, Point3 b, Point3 c) => Math.Max(
+        Gap(from.X, to.X, a.X, b.X, c.X), Math.Max(Gap(from.Y, to.Y, a.Y, b.Y, c.Y), Gap(from.Z, to.Z, a.Z, b.Z, c.Z)));
+
+    private static double Gap(double p, double q, double a, double b, double c) => Math.Max(
+        Math.Min(a, Math.Min(b, c)) - Math.Max(p, q), Math.Min(p, q) - Math.Max(a, Math.Max(b, c)));
 
     private static double Side(Point3 a, Point3 b, double x, double y) => (b.X - a.X) * (y - a.Y) - (b.Y - a.Y) * (x - a.X);
 

@@ -269,6 +269,17 @@ public sealed class PartPlanTests(PartFixture fixture) : IClassFixture<PartFixtu
     }
 
     [Fact]
+    public void Build_blade_that_would_fit_the_other_way_is_told_so()
+    {
+        FinDesign low = Plain with { Print = new() { BedXMm = 400, BedYMm = 300, BedZMm = 120 }, Parts = new() { BladeAttitude = PrintAttitude.Standing, ProposeCuts = false } };
+        fixture.Build(low, out List<Finding> findings);
+        Finding finding = Assert.Single(findings, f => f.Code == "part-too-large");
+        // 300 mm of span on 120 mm of height.
+        Assert.Contains("180.0 mm in height", finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Let it print lying", finding.Remedy, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Build_base_longer_than_the_bed_says_so_and_stays_off_the_plates()
     {
         PartPlan plan = fixture.Build(Plain with { Print = new() { BedXMm = 110, BedYMm = 110, BedZMm = 350 } }, out List<Finding> findings);
