@@ -22,6 +22,17 @@ public sealed class NewTests : IDisposable
         Assert.Equal(ExitCode.Good, check.ExitCode);
     }
 
+    [Theory]
+    [InlineData("two-bolt-tapered", "base-only")]
+    [InlineData("two-bolt-deep", "base-only")]
+    [InlineData("long-slot", "base-only")]
+    public void New_for_each_box_writes_a_design_without_errors(string box, string fixing)
+    {
+        ProgramRun.Of("new", _folder["mine.fin.json"], "--family", "raked", "--box", box, "--fixing", fixing);
+        ProgramRun check = ProgramRun.Of("check", _folder["mine.fin.json"]);
+        Assert.True(check.ExitCode == ExitCode.Good, check.Out + check.Error);
+    }
+
     [Fact]
     public void New_puts_each_number_where_it_belongs()
     {

@@ -37,9 +37,10 @@ public sealed record EngravedText(string Text, Placement Face, TextPlace Place, 
         ArgumentNullException.ThrowIfNull(kernel);
         ArgumentNullException.ThrowIfNull(solid);
         // Just under the face, and two lines under the floor of the letters: what is whole at both is whole between, as bores and pockets near the face are straight.
-        double[] heights = [-depth / 4, -(depth + 2 * line)];
+        // What stands on the face would close over the letters: it must be free there.
+        double[] heights = [-depth / 4, -(depth + 2 * line), depth / 4];
         IReadOnlyList<SliceRings> slices = kernel.Slice(solid.Placed(face.RigidInverse()), heights, cancellation);
-        NetTopologySuite.Geometries.Geometry room = PlaneAreas.ToArea(slices[0].Rings).Intersection(PlaneAreas.ToArea(slices[1].Rings));
+        NetTopologySuite.Geometries.Geometry room = PlaneAreas.ToArea(slices[0].Rings).Intersection(PlaneAreas.ToArea(slices[1].Rings)).Difference(PlaneAreas.ToArea(slices[2].Rings));
         IReadOnlyList<IReadOnlyList<Point2>> rings = PlaneAreas.ToRings(room);
         foreach (double lines in (ReadOnlySpan<double>)[2, 1.5, 1])
         {
