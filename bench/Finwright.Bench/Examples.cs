@@ -1,0 +1,38 @@
+using Finwright.Design;
+using Finwright.Geometry;
+using Finwright.Geometry.Blades;
+using Finwright.Geometry.FromDesign;
+
+namespace Finwright.Bench;
+
+/// <summary>The demo designs, and what is made of them on the way.</summary>
+internal static class Examples
+{
+    public static readonly string[] All = ["sandbar-delta", "fairway-upright", "eelgrass-rake"];
+
+    public static DesignReading Read(string demo) => DesignReader.ReadFile(Path.Combine(Folder, demo + ".fin.json"));
+
+    public static (FinDesign Design, Blade Blade) Blade(string demo)
+    {
+        FinDesign design = Read(demo).Design!;
+        return (design, BladeFromDesign.Create(design, [])!);
+    }
+
+    public static (FinDesign Design, Blade Blade, FinSolids Solids) Solids(string demo)
+    {
+        (FinDesign design, Blade blade) = Blade(demo);
+        TriangleMesh skin = BladeLoft.Build(blade, BladeFromDesign.Loft(design.Shape));
+        return (design, blade, FinSolids.Build(design, blade, skin, [])!);
+    }
+
+    private static string Folder
+    {
+        get
+        {
+            DirectoryInfo? folder = new(AppContext.BaseDirectory);
+            while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "finwright.slnx")))
+                folder = folder.Parent;
+            return Path.Combine(folder?.FullName ?? throw new InvalidOperationException("The repository was not found above the benchmark's folder."), "examples");
+        }
+    }
+}
