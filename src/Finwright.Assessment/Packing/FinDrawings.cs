@@ -1,5 +1,6 @@
 using Finwright.Geometry;
 using Finwright.Geometry.Blades;
+using Finwright.Geometry.Features;
 using Finwright.Geometry.FromDesign;
 using Finwright.Geometry.Outlines;
 using Finwright.Geometry.Pictures;
@@ -26,46 +27,37 @@ internal static class FinDrawings
             let leading = exits.Value.Leading
             let trailing = exits.Value.Trailing
             select new DrawnLine([new(outline.LeadingEdge(leading), leading), new(outline.TrailingEdge(trailing), trailing)]);
-        IEnumerable<DrawnLine> dowels = plan.Dowels.Select(dowel => Bore(new("", dowel.From, dowel.To, dowel.BoreDiameter)));
-        return OutlineDrawings.Planform(title, planform.Polyline(Tolerance), [new(solids.Plan.Ring(), Closed: true)], [.. Inside(solids), .. cuts, .. dowels]);
+        IEnumerable<DrawnLine> dowels = plan.Dowels.Select(dowel => new DrawnLine(FeatureVolume.Cylinder(dowel.BoreDiameter, dowel.From, dowel.To).SideView(), Closed: true));
+        IEnumerable<DrawnLine> slot = solids.Slot is { } strip ? [new(strip.SideView())] : [];
+        IEnumerable<DrawnLine> inside = solids.Features.Select(feature => new DrawnLine(feature.Volume.SideView(), Closed: true));
+        return OutlineDrawings.Planform(title, planform.Polyline(Tolerance), [new(solids.Plan.Ring(), Closed: true)], [.. inside, .. slot, .. cuts, .. dowels]);
     }
 
     /// <summary>Sections at even steps from the root, the last one short of the tip.</summary>
     public static SvgDrawing Sections(string title, BladeShape blade, FinSolids solids) =>
         OutlineDrawings.Sections(title, [.. Enumerable.Range(0, SectionCount).Select(i => Section(blade, solids, blade.Span * i / SectionCount))]);
 
-    /// <summary>The base from the side; bores that go on into the blade end at the hull.</summary>
+    /// <summary>The base from the side; what goes on into the blade ends at the hull.</summary>
     public static SvgDrawing Base(string title, FinSolids solids)
     {
-        IEnumerable<DrawnLine> bores = solids.Bores.Select(AboveHull).OfType<BoreRecord>().Select(Bore);
-        return OutlineDrawings.BaseSide(title, solids.Plan.Ring(), [.. bores, .. solids.Pockets.Where(pocket => pocket.Centre.Y < 0).Select(Pocket)]);
+        IEnumerable<IReadOnlyList<Point2>> inside = solids.Features.Select(feature => AboveHull(feature.Volume.SideView())).Where(view => view.Count >= 3);
+        return OutlineDrawings.BaseSide(title, solids.Plan.Ring(), [.. inside.Select(view => new DrawnLine(view, Closed: true))]);
     }
 
-    private static IEnumerable<DrawnLine> Inside(FinSolids solids) => [.. solids.Bores.Select(Bore), .. solids.Pockets.Select(Pocket)];
-
-    private static BoreRecord? AboveHull(BoreRecord bore)
+    /// <summary>The part of a convex outline above the hull plane.</summary>
+    private static List<Point2> AboveHull(IReadOnlyList<Point2> view)
     {
-        (Point3 high, Point3 low) = bore.From.Y < bore.To.Y ? (bore.From, bore.To) : (bore.To, bore.From);
-        if (high.Y >= 0)
-            return null;
-        return low.Y <= 0 ? bore : bore with { From = high, To = high + high.Y / (high.Y - low.Y) * (low - high) };
-    }
+        List<Point2> kept = [];
+        for (int i = 0; i < view.Count; i++)
+        {
+            Point2 here = view[i], next = view[(i + 1) % view.Count];
+            if (here.Y <= 0)
+                kept.Add(here);
+            if (here.Y < 0 != next.Y < 0 && here.Y != 0 && next.Y != 0)
+                kept.Add(here + here.Y / (here.Y - next.Y) * (next - here));
+        }
 
-    private static DrawnLine Bore(BoreRecord bore)
-    {
-        Point2 from = new(bore.From.X, bore.From.Y), along = new Point2(bore.To.X, bore.To.Y) - from;
-        // A bore square to the drawing is a circle, any other a strip.
-        if (along.Length < Tolerance)
-            return Circle(from, bore.Diameter / 2);
-        Point2 aside = bore.Diameter / 2 / along.Length * new Point2(-along.Y, along.X);
-        return new([from - aside, from + aside, from + along + aside, from + along - aside], Closed: true);
-    }
-
-    private static DrawnLine Pocket(PocketRecord pocket)
-    {
-        double x = pocket.Extent.X / 2, y = pocket.Extent.Y / 2;
-        Point2 centre = new(pocket.Centre.X, pocket.Centre.Y);
-        return new([centre + new Point2(-x, -y), centre + new Point2(x, -y), centre + new Point2(x, y), centre + new Point2(-x, y)], Closed: true);
+        return kept;
     }
 
     private static SectionDrawing Section(BladeShape blade, FinSolids solids, double depth)

@@ -69,7 +69,7 @@ public sealed record FinSummary
             CanBeMade = !result.HasErrors,
             Planform = result.Planform is { } planform ? PlanformSummary.Of(planform) : null,
             Stations = [.. result.Stations.Select(StationSummary.Of)],
-            PartsVolumeCm3 = result.Parts is null ? null : Rounded.Cm3(parts.Where(part => !PackContents.IsGauge(part)).Sum(part => part.Volume)),
+            PartsVolumeCm3 = result.Parts is null ? null : Rounded.Cm3(parts.Where(part => !part.IsGauge).Sum(part => part.Volume)),
             Parts = [.. parts.Select(part => PartSummary.Of(part, result.Parts!.Plates))],
             Plates = result.Parts?.Plates.Count ?? 0,
             Hardware = [.. result.Hardware.Select(HardwareSummary.Of)],

@@ -71,8 +71,5 @@ public static class PackContents
 
     /// <summary>Everything but the gauge, which is no part of the fin, in its place under the board.</summary>
     private static Picture Portrait(PartPlan plan) =>
-        Rasteriser.Draw([.. plan.Parts.Where(part => !IsGauge(part)).Select(part => part.Mesh)], View.Fin, PictureWidth, PictureHeight);
-
-    /// <summary>Whether a part is the fit gauge.</summary>
-    internal static bool IsGauge(PrintPart part) => part.Name == "gauge";
+        Rasteriser.Draw([.. plan.Parts.Where(part => !part.IsGauge).Select(part => part.Mesh)], View.Fin, PictureWidth, PictureHeight);
 }

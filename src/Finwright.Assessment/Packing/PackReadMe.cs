@@ -22,9 +22,9 @@ internal static class PackReadMe
         foreach (HardwareSummary item in summary.Hardware)
             Wrap("  ", item.Words, 6);
         Head("In this order");
-        if (summary.Parts.Any(part => part.Name.Contains("gauge", StringComparison.OrdinalIgnoreCase)))
-            Step("Print the gauge alone and try it in the box of the board. It must need a firm push. If not, correct the allowances of the base in the design file and make the pack again.");
-        Step($"Print the plates: {design.Print.Filament}, layers of {design.Print.LayerMm} mm, {design.Print.Walls} lines of {design.Print.LineWidthMm} mm in each wall, gyroid infill of {design.Print.InfillPercent} %. The parts lie as they should be printed. Pause where a nut must go in before the layers close over it.");
+        if (design.Base.Gauge)
+            Step("Print plate 1, the gauge, and try it in the box of the board. It must need a firm push. If not, correct the allowances of the base in the design file and make the pack again.");
+        Step($"Print the {(design.Base.Gauge ? "other plates" : "plates")}: {design.Print.Filament}, layers of {design.Print.LayerMm} mm, {design.Print.Walls} lines of {design.Print.LineWidthMm} mm in each wall, gyroid infill of {design.Print.InfillPercent} %. The parts lie as they should be printed. Pause where a nut must go in before the layers close over it.");
         Step("Try every nut, rod and dowel dry. Roughen rods and bonding faces, wipe them, bond the parts.");
         Step("Seal, drill the ports at the dimples, pour the resin in small portions, and let each lose its heat before the next.");
         Step("Sand after the full cure only. Leave the trailing edge a small square flat.");

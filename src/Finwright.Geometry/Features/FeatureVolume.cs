@@ -1,4 +1,6 @@
 using Finwright.Geometry.Solids;
+using NetTopologySuite.Algorithm;
+using NetTopologySuite.Geometries;
 
 namespace Finwright.Geometry.Features;
 
@@ -96,6 +98,15 @@ public sealed class FeatureVolume
         double along = direction.Dot(_frame.AxisZ);
         double side = _ring.Count == 0 ? _radius * flat.Length : _ring.Max(p => p.Dot(flat));
         return _frame.Origin.Dot(direction) + side + Math.Max(0, along * _length);
+    }
+
+    /// <summary>Seen from the side: the convex outline of the volume's shadow on the x–y plane, metres.</summary>
+    public IReadOnlyList<Point2> SideView()
+    {
+        IReadOnlyList<Point2> ring = _ring.Count == 0 ? Rings.Circle(_radius, _radius / 500) : _ring;
+        Coordinate[] ends = [.. ring.SelectMany(p => new[] { 0, _length }.Select(along => _frame.Apply(new(p.X, p.Y, along)))).Select(p => new Coordinate(p.X, p.Y))];
+        Coordinate[] hull = new ConvexHull(ends, GeometryFactory.Default).GetConvexHull().Coordinates;
+        return [.. hull[..^1].Select(c => new Point2(c.X, c.Y))];
     }
 
     /// <summary>

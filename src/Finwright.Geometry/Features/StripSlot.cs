@@ -94,6 +94,14 @@ public sealed class StripSlot
         return least;
     }
 
+    /// <summary>Seen from the side: the slot's bottom, from its upper end at the edge to its lower end at the edge, metres.</summary>
+    public IReadOnlyList<Point2> SideView()
+    {
+        int rows = _middle.GetLength(0), bottom = _middle.GetLength(1) - 1;
+        Point2 Flat(int row, int column) => new(_middle[row, column].X, _middle[row, column].Y);
+        return [Flat(0, 1), .. Enumerable.Range(0, rows).Select(row => Flat(row, bottom)), Flat(rows - 1, 1)];
+    }
+
     /// <summary>The slot as a closed mesh: two sheets half a width to either side of the mid-surface, joined round the rim.</summary>
     /// <exception cref="InvalidOperationException">The slot is folded.</exception>
     public TriangleMesh Tool()

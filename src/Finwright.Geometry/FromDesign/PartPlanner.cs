@@ -8,7 +8,7 @@ namespace Finwright.Geometry.FromDesign;
 internal sealed class PartPlanner(PartWork work, ISolidKernel kernel, IProgress<double>? progress, CancellationToken cancellation)
 {
     /// <summary>A part before it is built, with the ways it may rest by the design and the ways it could rest.</summary>
-    private readonly record struct Draft(string Name, SolidExpression Solid, IReadOnlyList<Resting> Ways, IReadOnlyList<Resting> AllWays, bool IsBlade);
+    private readonly record struct Draft(string Name, SolidExpression Solid, IReadOnlyList<Resting> Ways, IReadOnlyList<Resting> AllWays, bool IsBlade, bool IsGauge = false);
 
     public PartPlan? Plan()
     {
@@ -97,7 +97,7 @@ internal sealed class PartPlanner(PartWork work, ISolidKernel kernel, IProgress<
             SolidExpression gauge = FitGauge.Solid(work.Solids.Plan, work.GaugeThickness);
             if (EngravingFromDesign.Allowances(work, gauge, kernel, cancellation) is { } text)
                 gauge = gauge.Without(text.Tool());
-            yield return new("gauge", gauge, work.GaugeWays(), work.GaugeWays(), IsBlade: false);
+            yield return new("gauge", gauge, work.GaugeWays(), work.GaugeWays(), IsBlade: false, IsGauge: true);
         }
     }
 
@@ -105,7 +105,7 @@ internal sealed class PartPlanner(PartWork work, ISolidKernel kernel, IProgress<
     {
         if (result.Mesh.TriangleCount == 0)
             throw new SolidException($"nothing is left of the {draft.Name}.");
-        return new(draft.Name, result.Mesh, result.Volume, result.PieceCount, result.SealedVoidCount, LaidPart.Lay(result.Mesh.Points(), draft.Ways, work.Room));
+        return new(draft.Name, result.Mesh, result.Volume, result.PieceCount, result.SealedVoidCount, LaidPart.Lay(result.Mesh.Points(), draft.Ways, work.Room)) { IsGauge = draft.IsGauge };
     }
 
     private void Check(PrintPart part, Draft draft, TriangleMesh wholeBlade, IReadOnlyList<CutPlane> cuts)

@@ -11,6 +11,9 @@ namespace Finwright.Geometry.Parts;
 /// <param name="Laid">How it lies on the printer.</param>
 public sealed record PrintPart(string Name, TriangleMesh Mesh, double Volume, int PieceCount, int SealedVoidCount, LaidPart Laid)
 {
+    /// <summary>Whether it is the fit gauge, which is printed first and is no part of the fin.</summary>
+    public bool IsGauge { get; init; }
+
     /// <summary>From design axes to the part's own bed axes: z up, the part in the corner of x, y, z ≥ 0.</summary>
     public Placement PrintPlacement => Laid.Placement;
 
@@ -31,7 +34,10 @@ public sealed record PlatedPart(PrintPart Part, Placement Placement);
 /// <param name="Parts">The parts.</param>
 public sealed record Plate(int Number, IReadOnlyList<PlatedPart> Parts)
 {
-    /// <summary>Lays parts that fit the printer on as few plates as practical, each plate's group in the middle of the bed.</summary>
+    /// <summary>
+    /// Lays parts that fit the printer on as few plates as practical, each plate's group in the middle of the bed. The gauge has
+    /// the first plate to itself: it is tried in the box before anything long is printed.
+    /// </summary>
     /// <param name="parts">The parts; one that does not fit goes on no plate.</param>
     /// <param name="room">The printer's room.</param>
     /// <param name="gap">Least gap between two parts, metres.</param>
@@ -40,16 +46,21 @@ public sealed record Plate(int Number, IReadOnlyList<PlatedPart> Parts)
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(room);
         PrintPart[] fitting = [.. parts.Where(p => p.Laid.Fits)];
+        IEnumerable<Plate> plates = [.. Pack([.. fitting.Where(p => p.IsGauge)], room, gap), .. Pack([.. fitting.Where(p => !p.IsGauge)], room, gap)];
+        return [.. plates.Select((plate, index) => plate with { Number = index + 1 })];
+    }
+
+    private static IEnumerable<Plate> Pack(PrintPart[] fitting, PrintRoom room, double gap)
+    {
         if (fitting.Length == 0)
             return [];
         IReadOnlyList<PackedPlace?> places = PlatePacker.Pack([.. fitting.Select(p => new Point2(p.Size.X, p.Size.Y))], room.Width, room.Depth, gap);
-        var plates =
+        return
             from entry in fitting.Zip(places, (part, place) => (Part: part, Place: place))
             where entry.Place is not null
             group (entry.Part, Place: entry.Place.GetValueOrDefault()) by entry.Place.GetValueOrDefault().Plate into plate
             orderby plate.Key
             select Centred(plate.Key + 1, [.. plate], room);
-        return [.. plates];
     }
 
     private static Plate Centred(int number, IReadOnlyList<(PrintPart Part, PackedPlace Place)> entries, PrintRoom room)

@@ -93,4 +93,29 @@ public sealed class FeatureVolumeTests
                 },
                 iter: 2000);
     }
+
+    [Fact]
+    public void SideView_of_a_bore_along_the_span_is_its_rectangle()
+    {
+        // A cylinder seen square to its axis: length times diameter.
+        IReadOnlyList<Point2> view = FeatureVolume.Cylinder(0.006, new(0.01, -0.02, 0.003), new(0.04, 0.02, 0.003)).SideView();
+        Assert.Equal(0.05 * 0.006, Area(view), 0.05 * 0.006 * 2e-3);
+    }
+
+    [Fact]
+    public void SideView_of_a_hexagon_seen_along_its_axis_is_the_hexagon()
+    {
+        // Area of a regular hexagon of width s across flats: s² √3 / 2.
+        IReadOnlyList<Point2> view = FeatureVolume.Prism(Rings.Hexagon(0.01), new(0, 0, -0.005), new(0, 0, 0.005)).SideView();
+        Assert.Equal(6, view.Count);
+        Assert.Equal(0.01 * 0.01 * Math.Sqrt(3) / 2, Area(view), 12);
+    }
+
+    private static double Area(IReadOnlyList<Point2> ring)
+    {
+        double twice = 0;
+        for (int i = 0; i < ring.Count; i++)
+            twice += ring[i].Cross(ring[(i + 1) % ring.Count]);
+        return Math.Abs(twice) / 2;
+    }
 }

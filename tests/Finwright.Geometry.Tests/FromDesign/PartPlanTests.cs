@@ -293,6 +293,8 @@ public sealed class PartPlanTests(PartFixture fixture) : IClassFixture<PartFixtu
         FinDesign small = PartFixture.Design with { Print = new() { BedXMm = 180, BedYMm = 180, BedZMm = 120, EdgeMarginMm = 6, PartGapMm = 7 } };
         PartPlan plan = fixture.Build(small, out _);
         Assert.Equal(plan.Parts.Count, plan.Plates.Sum(p => p.Parts.Count));
+        Assert.Equal(Enumerable.Range(1, plan.Plates.Count), plan.Plates.Select(p => p.Number));
+        Assert.True(Assert.Single(plan.Plates[0].Parts).Part.IsGauge, "The gauge has the first plate to itself.");
         foreach (Plate plate in plan.Plates)
         {
             Bounds[] boxes = [.. plate.Parts.Select(p => p.Part.Mesh.Placed(p.Placement).Bounds())];
