@@ -111,8 +111,8 @@ public sealed record PlanformSummary
     internal static PlanformSummary Of(Planform planform) => new()
     {
         SpanMm = Rounded.Mm(planform.Span),
-        AreaCm2 = Math.Round(planform.Area * 1e4, 2),
-        AspectRatio = Math.Round(planform.AspectRatio, 3),
+        AreaCm2 = Rounded.Cm2(planform.Area),
+        AspectRatio = Rounded.Digits(planform.AspectRatio),
         MeanChordMm = Rounded.Mm(planform.MeanChord),
         MeanAerodynamicChordMm = Rounded.Mm(planform.MeanAerodynamicChord),
         CentroidAftMm = Rounded.Mm(planform.Centroid.X),
@@ -149,7 +149,7 @@ public sealed record StationSummary
         ChordMm = Rounded.Mm(station.Chord),
         LeadingEdgeAftMm = Rounded.Mm(station.LeadingEdge),
         ThicknessMm = Rounded.Mm(station.Thickness),
-        ThicknessPercent = Math.Round(100 * station.ThicknessRatio, 3),
+        ThicknessPercent = Rounded.Percent(station.ThicknessRatio),
         TwistDegrees = Rounded.Degrees(station.Twist),
     };
 }

@@ -12,7 +12,7 @@ internal static class PackReadMe
         StringBuilder text = new();
         PlanformSummary planform = summary.Planform!;
         Say($"{summary.Name}");
-        Say($"{planform.SpanMm} mm deep, {planform.AreaCm2} cm2, {summary.Parts.Count} parts on {summary.Plates} {(summary.Plates == 1 ? "plate" : "plates")}.");
+        Say($"{planform.SpanMm:0.#} mm deep, {planform.AreaCm2:0.#} cm2, {summary.Parts.Count} parts on {summary.Plates} {(summary.Plates == 1 ? "plate" : "plates")}.");
         Head("The files");
         foreach (FileSummary file in summary.Files)
             Item(file.File, file.What);

@@ -1,14 +1,29 @@
+using System.Globalization;
+
 namespace Finwright.Assessment.Packing;
 
-/// <summary>From SI to the units of files, rounded to what a maker can use. Adding zero turns -0 into 0.</summary>
-internal static class Rounded
+/// <summary>
+/// From SI to the units of files and programs, to nine digits: enough to check by, and few enough that the last bits of the
+/// arithmetic do not show. People get fewer; the text decides how many.
+/// </summary>
+public static class Rounded
 {
-    /// <summary>Millimetres to a thousandth.</summary>
-    public static double Mm(double metres) => Math.Round(metres * 1e3, 3) + 0.0;
+    /// <summary>Metres to millimetres.</summary>
+    public static double Mm(double metres) => Digits(metres * 1e3);
 
-    /// <summary>Cubic centimetres to a hundredth.</summary>
-    public static double Cm3(double cubicMetres) => Math.Round(cubicMetres * 1e6, 2) + 0.0;
+    /// <summary>Square metres to square centimetres.</summary>
+    public static double Cm2(double squareMetres) => Digits(squareMetres * 1e4);
 
-    /// <summary>Degrees to a hundredth.</summary>
-    public static double Degrees(double radians) => Math.Round(double.RadiansToDegrees(radians), 2) + 0.0;
+    /// <summary>Cubic metres to cubic centimetres.</summary>
+    public static double Cm3(double cubicMetres) => Digits(cubicMetres * 1e6);
+
+    /// <summary>Radians to degrees.</summary>
+    public static double Degrees(double radians) => Digits(double.RadiansToDegrees(radians));
+
+    /// <summary>A share of one to per cent.</summary>
+    public static double Percent(double share) => Digits(100 * share);
+
+    /// <summary>A number to nine significant digits; what is only rounding error of sizes near one is zero.</summary>
+    public static double Digits(double value) =>
+        Math.Abs(value) < 1e-12 ? 0 : double.Parse(value.ToString("g9", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 }

@@ -119,7 +119,7 @@ internal sealed class NewCommand : ProgramCommand
             TrailingEdge = [.. points.TrailingEdge.Select(Millimetres)],
         };
 
-        static OutlinePoint Millimetres(Point2 point) => new() { DepthMm = Math.Round(1e3 * point.Y, 3) + 0.0, AftMm = Math.Round(1e3 * point.X, 3) + 0.0 };
+        static OutlinePoint Millimetres(Point2 point) => new() { DepthMm = Math.Round(1e3 * point.Y, 4) + 0.0, AftMm = Math.Round(1e3 * point.X, 4) + 0.0 };
     }
 
     /// <summary>Span in mm and area in cm² in the middle of what is usual (starting values, from memory).</summary>

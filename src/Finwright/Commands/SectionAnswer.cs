@@ -1,3 +1,4 @@
+using Finwright.Assessment.Packing;
 using Finwright.Geometry;
 using Finwright.Geometry.Sections;
 
@@ -36,17 +37,17 @@ internal sealed record SectionAnswer
         return new()
         {
             Name = section.Name,
-            ThicknessPercent = Math.Round(100 * p.MaximumThickness, 3),
-            ThickestAtPercent = Math.Round(100 * p.MaximumThicknessAt, 2),
-            CamberPercent = Math.Round(100 * p.MaximumCamber, 3) + 0.0,
-            HighestAtPercent = Math.Round(100 * p.MaximumCamberAt, 2),
-            AreaPerChordSquared = Math.Round(p.Area, 6),
-            CentroidAtPercent = Math.Round(100 * p.Centroid.X, 3),
-            NoseRadiusPercent = Math.Round(100 * p.LeadingEdgeRadius, 4),
-            TrailingEdgePercent = Math.Round(100 * p.TrailingEdgeThickness, 4),
-            TrailingEdgeAngleDegrees = Math.Round(double.RadiansToDegrees(p.TrailingEdgeAngle), 2),
-            SecondMomentPerChord4 = Math.Round(p.SecondMomentAboutChord, 9),
-            PointsPerChord = [.. points.Select(q => (double[])[Math.Round(q.X, 8), Math.Round(q.Y, 8) + 0.0])],
+            ThicknessPercent = Rounded.Percent(p.MaximumThickness),
+            ThickestAtPercent = Rounded.Percent(p.MaximumThicknessAt),
+            CamberPercent = Rounded.Percent(p.MaximumCamber),
+            HighestAtPercent = Rounded.Percent(p.MaximumCamberAt),
+            AreaPerChordSquared = Rounded.Digits(p.Area),
+            CentroidAtPercent = Rounded.Percent(p.Centroid.X),
+            NoseRadiusPercent = Rounded.Percent(p.LeadingEdgeRadius),
+            TrailingEdgePercent = Rounded.Percent(p.TrailingEdgeThickness),
+            TrailingEdgeAngleDegrees = Rounded.Degrees(p.TrailingEdgeAngle),
+            SecondMomentPerChord4 = Rounded.Digits(p.SecondMomentAboutChord),
+            PointsPerChord = [.. points.Select(q => (double[])[Rounded.Digits(q.X), Rounded.Digits(q.Y)])],
         };
     }
 }

@@ -49,13 +49,13 @@ internal sealed class SectionCommand : ProgramCommand
         o.WriteLine($"{answer.Name}, for a chord of 1");
         o.WriteLine();
         NumberTable table = new(o);
-        table.Row("thickness", answer.ThicknessPercent, "%", $"at {answer.ThickestAtPercent} % of the chord");
-        table.Row("camber", answer.CamberPercent, "%", answer.CamberPercent is 0 ? "" : $"at {answer.HighestAtPercent} % of the chord");
-        table.Row("area", answer.AreaPerChordSquared, "chord²");
-        table.Row("centroid", answer.CentroidAtPercent, "%", "of the chord from the nose");
-        table.Row("nose radius", answer.NoseRadiusPercent, "%", "of the chord");
-        table.Row("trailing edge", answer.TrailingEdgePercent, "%", $"thick, {answer.TrailingEdgeAngleDegrees}° between its sides");
-        table.Row("second moment", answer.SecondMomentPerChord4, "chord⁴", "about the chord line");
+        table.Row("thickness", answer.ThicknessPercent, "0.000", "%", $"at {answer.ThickestAtPercent:0.0} % of the chord");
+        table.Row("camber", answer.CamberPercent, "0.000", "%", answer.CamberPercent is 0 ? "" : $"at {answer.HighestAtPercent:0.0} % of the chord");
+        table.Row("area", answer.AreaPerChordSquared, "0.000000", "chord²");
+        table.Row("centroid", answer.CentroidAtPercent, "0.000", "%", "of the chord from the nose");
+        table.Row("nose radius", answer.NoseRadiusPercent, "0.0000", "%", "of the chord");
+        table.Row("trailing edge", answer.TrailingEdgePercent, "0.000", "%", $"thick, {answer.TrailingEdgeAngleDegrees:0.0}° between its sides");
+        table.Row("second moment", answer.SecondMomentPerChord4, "0.0000e+0", "chord⁴", "about the chord line");
         foreach (string remark in remarks)
             o.WriteLine("\n" + Wrapping.Wrap(remark, streams.Width));
         o.WriteLine();

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Finwright.Terminal;
 
 /// <summary>Rows of a name, a number, its unit and a remark.</summary>
@@ -7,7 +9,7 @@ internal sealed class NumberTable(TextWriter writer)
     private const int NameColumns = 22;
     private const int NumberColumns = 10;
 
-    /// <summary>Writes a row.</summary>
-    public void Row(string name, double value, string unit, string remark = "") =>
-        writer.WriteLine($"  {name.PadRight(NameColumns)}{value,NumberColumns} {unit} {remark}".TrimEnd());
+    /// <summary>Writes a row with as many digits as the format says.</summary>
+    public void Row(string name, double value, string format, string unit, string remark = "") =>
+        writer.WriteLine($"  {name.PadRight(NameColumns)}{value.ToString(format, CultureInfo.InvariantCulture),NumberColumns} {unit} {remark}".TrimEnd());
 }

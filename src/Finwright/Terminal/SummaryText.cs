@@ -43,15 +43,15 @@ internal static class SummaryText
         o.WriteLine(Wrapping.Wrap($"{planform.SpanMm:0.#} mm deep, {planform.AreaCm2:0.#} cm², leading edge swept {planform.LeadingEdgeSweepDegrees:0.#}° at mid-span.{parts}", streams.Width));
         o.WriteLine();
         NumberTable table = new(o);
-        table.Row("span", planform.SpanMm, "mm");
-        table.Row("area", planform.AreaCm2, "cm²");
-        table.Row("aspect ratio", planform.AspectRatio, "", "span² over area, of the single fin");
-        table.Row("mean chord", planform.MeanChordMm, "mm");
-        table.Row("aerodynamic chord", planform.MeanAerodynamicChordMm, "mm", "mean, weighted by chord");
-        table.Row("middle of area", planform.CentroidDepthMm, "mm", $"deep, {planform.CentroidAftMm} mm aft of the root quarter chord");
-        table.Row("rake", planform.RakeDegrees, "°", "quarter-chord line, from straight down");
+        table.Row("span", planform.SpanMm, "0.0", "mm");
+        table.Row("area", planform.AreaCm2, "0.0", "cm²");
+        table.Row("aspect ratio", planform.AspectRatio, "0.00", "", "span² over area, of the single fin");
+        table.Row("mean chord", planform.MeanChordMm, "0.0", "mm");
+        table.Row("aerodynamic chord", planform.MeanAerodynamicChordMm, "0.0", "mm", "mean, weighted by chord");
+        table.Row("middle of area", planform.CentroidDepthMm, "0.0", "mm", $"deep, {planform.CentroidAftMm:0.0} mm aft of the root quarter chord");
+        table.Row("rake", planform.RakeDegrees, "0.0", "°", "quarter-chord line, from straight down");
         if (summary.PartsVolumeCm3 is double volume)
-            table.Row("volume of the parts", volume, "cm³", "plastic, infill and resin together");
+            table.Row("volume of the parts", volume, "0.0", "cm³", "plastic, infill and resin together");
         o.WriteLine();
         o.WriteLine("   depth     chord  thickness             twist");
         foreach (StationSummary s in summary.Stations)
