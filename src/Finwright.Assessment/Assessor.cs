@@ -80,6 +80,7 @@ public sealed class Assessor : IDisposable
         StageRun run = new(design, _cache, () => _kernel.Value, progress, cancellation);
         run.Reach(depth == AssessmentDepth.Shape ? FinStages.Shape : FinStages.Parts);
         Blade? blade = run.ValueOf(FinStages.Shape);
+        Planform? planform = blade is null ? null : Planform.Of(blade.SplineOutline);
         return new()
         {
             Design = design,
@@ -87,8 +88,8 @@ public sealed class Assessor : IDisposable
             Findings = run.Findings,
             InputIsWrong = false,
             Blade = blade,
-            Planform = blade is null ? null : Planform.Of(blade.SplineOutline),
-            Stations = blade is null ? [] : SpanStation.Along(blade),
+            Planform = planform,
+            Stations = blade is null || planform is null ? [] : SpanStation.Along(blade, planform),
             Skin = run.ValueOf(FinStages.Skin),
             Solids = run.ValueOf(FinStages.Solid),
             Parts = run.ValueOf(FinStages.Parts),

@@ -1,4 +1,5 @@
 using Finwright.Geometry.Blades;
+using Finwright.Geometry.Outlines;
 
 namespace Finwright.Assessment;
 
@@ -8,7 +9,8 @@ namespace Finwright.Assessment;
 /// <param name="Chord">Chord.</param>
 /// <param name="ThicknessRatio">Greatest thickness over chord.</param>
 /// <param name="Twist">Twist about the quarter chord, positive nose to starboard.</param>
-public sealed record SpanStation(double Depth, double LeadingEdge, double Chord, double ThicknessRatio, double Twist)
+/// <param name="LeadingEdgeSweep">Leading edge from straight down, positive aft.</param>
+public sealed record SpanStation(double Depth, double LeadingEdge, double Chord, double ThicknessRatio, double Twist, double LeadingEdgeSweep)
 {
     private const int Stations = 11;
 
@@ -16,12 +18,13 @@ public sealed record SpanStation(double Depth, double LeadingEdge, double Chord,
     public double Thickness => ThicknessRatio * Chord;
 
     /// <summary>The blade at every tenth of its span, root first.</summary>
-    public static IReadOnlyList<SpanStation> Along(BladeShape blade)
+    public static IReadOnlyList<SpanStation> Along(BladeShape blade, Planform planform)
     {
         ArgumentNullException.ThrowIfNull(blade);
-        return [.. Enumerable.Range(0, Stations).Select(i => At(blade, blade.Span * i / (Stations - 1)))];
+        ArgumentNullException.ThrowIfNull(planform);
+        return [.. Enumerable.Range(0, Stations).Select(i => At(blade, planform, blade.Span * i / (Stations - 1)))];
     }
 
-    private static SpanStation At(BladeShape blade, double depth) =>
-        new(depth, blade.Outline.LeadingEdge(depth), blade.Outline.Chord(depth), blade.ThicknessRatio(depth), blade.Twist(depth));
+    private static SpanStation At(BladeShape blade, Planform planform, double depth) =>
+        new(depth, blade.Outline.LeadingEdge(depth), blade.Outline.Chord(depth), blade.ThicknessRatio(depth), blade.Twist(depth), planform.LeadingEdgeSweep(depth));
 }

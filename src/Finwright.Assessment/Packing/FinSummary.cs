@@ -8,7 +8,7 @@ namespace Finwright.Assessment.Packing;
 
 /// <summary>
 /// A fin in numbers, as <c>summary.json</c> and <c>--json</c> give it. Field names are these properties in lower case with
-/// underscores; each carries its unit. Numbers are rounded to what the method deserves.
+/// underscores; each carries its unit. Numbers have nine digits.
 /// </summary>
 public sealed record FinSummary
 {
@@ -35,6 +35,9 @@ public sealed record FinSummary
 
     /// <summary>The blade at every tenth of its span, root first.</summary>
     public IReadOnlyList<StationSummary> Stations { get; init; } = [];
+
+    /// <summary>The blade with its flange, nothing bored into it.</summary>
+    public double? PlainBladeVolumeCm3 { get; init; }
 
     /// <summary>Printed parts, without the fit gauge.</summary>
     public double? PartsVolumeCm3 { get; init; }
@@ -69,6 +72,7 @@ public sealed record FinSummary
             CanBeMade = !result.HasErrors,
             Planform = result.Planform is { } planform ? PlanformSummary.Of(planform) : null,
             Stations = [.. result.Stations.Select(StationSummary.Of)],
+            PlainBladeVolumeCm3 = result.Skin is { } skin ? Rounded.Cm3(skin.Volume()) : null,
             PartsVolumeCm3 = result.Parts is null ? null : Rounded.Cm3(parts.Where(part => !part.IsGauge).Sum(part => part.Volume)),
             Parts = [.. parts.Select(part => PartSummary.Of(part, result.Parts!.Plates))],
             Plates = result.Parts?.Plates.Count ?? 0,
@@ -143,6 +147,9 @@ public sealed record StationSummary
     /// <summary>Twist about the quarter chord, positive nose to starboard.</summary>
     public required double TwistDegrees { get; init; }
 
+    /// <summary>Leading edge from straight down, positive aft; 90 where a round tip runs level.</summary>
+    public required double LeadingEdgeSweepDegrees { get; init; }
+
     internal static StationSummary Of(SpanStation station) => new()
     {
         DepthMm = Rounded.Mm(station.Depth),
@@ -151,6 +158,7 @@ public sealed record StationSummary
         ThicknessMm = Rounded.Mm(station.Thickness),
         ThicknessPercent = Rounded.Percent(station.ThicknessRatio),
         TwistDegrees = Rounded.Degrees(station.Twist),
+        LeadingEdgeSweepDegrees = Rounded.Degrees(station.LeadingEdgeSweep),
     };
 }
 

@@ -53,9 +53,9 @@ internal static class SummaryText
         if (summary.PartsVolumeCm3 is double volume)
             table.Row("volume of the parts", volume, "0.0", "cm³", "plastic, infill and resin together");
         o.WriteLine();
-        o.WriteLine("   depth     chord  thickness             twist");
+        o.WriteLine("   depth     chord  thickness             twist   sweep of the leading edge");
         foreach (StationSummary s in summary.Stations)
-            o.WriteLine($"{s.DepthMm,8:0.0} {s.ChordMm,9:0.0} {s.ThicknessMm,10:0.0} mm {s.ThicknessPercent,6:0.0} % {s.TwistDegrees,6:0.0}°");
+            o.WriteLine($"{s.DepthMm,8:0.0} {s.ChordMm,9:0.0} {s.ThicknessMm,10:0.0} mm {s.ThicknessPercent,6:0.0} % {s.TwistDegrees,6:0.0}° {s.LeadingEdgeSweepDegrees,6:0.0}°");
     }
 
     private static void WriteParts(TextWriter o, FinSummary summary)
