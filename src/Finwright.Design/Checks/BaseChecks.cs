@@ -32,6 +32,8 @@ internal static class BaseChecks
         };
         if (b.Fixing == Fixing.ThroughBolts && !hasBolts)
             yield return new("bolts-missing", Severity.Error, "$.base.fixing", "The fixing is \"through-bolts\", but this box has no bolts from the deck.", "Set \"fixing\" to \"base-only\" or \"clamp-rods\", or give the bolts of a measured box.");
+        if (b.Fixing == Fixing.BaseOnly && b.Printed == BasePrinting.Separate && !design.Hardware.CarbonRods.Any(rod => rod.IntoBaseMm > 0))
+            yield return new("held-by-glue-alone", Severity.Caution, "$.base.fixing", "Blade and base are printed apart and only the glue between their faces would hold the blade; it can peel off at sea.", "Let carbon rods reach into the base (\"into_base_mm\"), choose \"through-bolts\" or \"clamp-rods\", or print them \"as-one\".");
         if (b.Fixing == Fixing.ClampRods && b.Printed == BasePrinting.AsOne)
             yield return new("rods-in-one-print", Severity.Caution, "$.base.printed", "Blade and base are one print, so the clamp rods have nothing to clamp; they only reinforce.", "Print them \"separate\", or use carbon rods.");
     }

@@ -92,6 +92,9 @@ internal sealed class NewCommand : ProgramCommand
         if (arguments.GetValue(_thickness) is double thickness)
             shape = shape with { Sections = [shape.Sections[0] with { ThicknessPercent = thickness }, .. shape.Sections.Skip(1)] };
         BoxKind box = arguments.GetValue(_box) ?? BoxKind.TwoBoltTapered;
+        Fixing fixing = arguments.GetValue(_fixing) ?? Fixing.BaseOnly;
+        // The shallow tab of a long slot has no room for rods: it is one print with its blade. Elsewhere two rods hold the blade.
+        bool asOne = fixing == Fixing.BaseOnly && box == BoxKind.LongSlot;
         FinDesign design = new()
         {
             Name = arguments.GetValue(_name) ?? Path.GetFileName(file).Split('.')[0],
@@ -99,14 +102,23 @@ internal sealed class NewCommand : ProgramCommand
             Base = new()
             {
                 Box = box,
-                Fixing = arguments.GetValue(_fixing) ?? Fixing.BaseOnly,
+                Fixing = fixing,
+                Printed = asOne ? BasePrinting.AsOne : BasePrinting.Separate,
                 Measured = box == BoxKind.Measured ? MeasuredBox(arguments) : null,
             },
+            Hardware = new() { CarbonRods = fixing == Fixing.BaseOnly && !asOne ? HoldingRods : [] },
         };
         return DesignWriter.Write(design, compact: !arguments.GetValue(_full));
     }
 
-    /// <summary>The outline as points that can be moved, to a thousandth of a millimetre.</summary>
+    /// <summary>Two rods through the joint, clear of the box bolts of a usual base.</summary>
+    private static IReadOnlyList<CarbonRod> HoldingRods { get; } =
+    [
+        new() { RootChordPercent = 28, IntoBaseMm = 25 },
+        new() { RootChordPercent = 52, IntoBaseMm = 25 },
+    ];
+
+    /// <summary>The outline as points that can be moved, to a ten-thousandth of a millimetre.</summary>
     private static Outline AsPoints(Outline outline)
     {
         List<Finding> findings = [];

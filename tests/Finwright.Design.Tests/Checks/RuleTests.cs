@@ -22,6 +22,7 @@ public sealed class RuleTests
     [InlineData("\"hardware\": { \"clamp_rods\": [ { \"from_front_mm\": 40 }, { \"from_front_mm\": 90 } ] }", "rods-not-used", "$.base.fixing")]
     [InlineData("\"base\": { \"box\": \"long-slot\" }", "bolts-missing", "$.base.fixing")]
     [InlineData("\"base\": { \"fixing\": \"clamp-rods\", \"printed\": \"as-one\" }, \"hardware\": { \"clamp_rods\": [ { \"from_front_mm\": 40 }, { \"from_front_mm\": 90 } ] }", "rods-in-one-print", "$.base.printed")]
+    [InlineData("\"base\": { \"fixing\": \"base-only\" }", "held-by-glue-alone", "$.base.fixing")]
     [InlineData("\"hardware\": { \"cavities\": [ { \"kind\": \"cylinder\", \"at_depth_mm\": 60, \"at_chord_percent\": 40, \"length_mm\": 20, \"height_mm\": 20, \"room_mm\": 5 } ] }", "cylinder-with-height", "$.hardware.cavities[0].height_mm")]
     [InlineData("\"hardware\": { \"cavities\": [ { \"at_depth_mm\": 60, \"at_chord_percent\": 40, \"length_mm\": 20, \"room_mm\": 5 }, { \"at_depth_mm\": 160, \"at_chord_percent\": 40, \"length_mm\": 20, \"room_mm\": 5 } ] }", "repeated-name", "$.hardware.cavities[1].name")]
     [InlineData("\"parts\": { \"number\": \"ew-7\" }", "part-number", "$.parts.number")]
@@ -39,7 +40,7 @@ public sealed class RuleTests
     [Theory]
     [InlineData("\"brief\": { \"getting_going_speed_m_per_s\": 9, \"cruise_speed_m_per_s\": 9, \"top_speed_m_per_s\": 9 }")]
     [InlineData("\"brief\": { \"board_width_mm\": 500, \"tail_width_mm\": 500, \"draught_limit_mm\": 300 }")]
-    [InlineData("\"base\": { \"box\": \"long-slot\", \"fixing\": \"base-only\" }")]
+    [InlineData("\"base\": { \"box\": \"long-slot\", \"fixing\": \"base-only\", \"printed\": \"as-one\" }")]
     [InlineData("\"parts\": { \"number\": \"EW-07.B 2\", \"cuts\": [ { \"at_depth_mm\": 120 }, { \"at_depth_mm\": 120.01 }, { \"at_depth_mm\": 299.9 } ] }")]
     [InlineData("\"print\": { \"layer_mm\": 0.36, \"walls\": 2, \"bed_x_mm\": 80, \"edge_margin_mm\": 20 }, \"pour\": { \"ports\": { \"depth_mm\": 0.89 } }")]
     [InlineData("\"print\": { \"walls\": 1 }, \"pour\": { \"ports\": { \"dimples\": false, \"depth_mm\": 3 } }")]
@@ -169,7 +170,7 @@ public sealed class RuleTests
     {
         string box = measurements.Length > 0 ? $"{Box}, {measurements}" : Box;
 
-        AssertFinds(Design(Outline, others: $"\"base\": {{ \"box\": \"measured\", \"fixing\": \"base-only\", \"measured\": {{ {box} }} }}"), code, $"$.base.measured.{field}");
+        AssertFinds(Design(Outline, others: $"\"base\": {{ \"box\": \"measured\", \"fixing\": \"base-only\", \"printed\": \"as-one\", \"measured\": {{ {box} }} }}"), code, $"$.base.measured.{field}");
     }
 
     [Theory]
@@ -185,7 +186,7 @@ public sealed class RuleTests
     {
         string box = measurements.Contains("hull_length", StringComparison.Ordinal) ? measurements : $"{Box}, {measurements}";
 
-        Assert.Empty(DesignReader.Read(Design(Outline, others: $"\"base\": {{ \"box\": \"measured\", \"fixing\": \"base-only\", \"measured\": {{ {box} }} }}")).Findings);
+        Assert.Empty(DesignReader.Read(Design(Outline, others: $"\"base\": {{ \"box\": \"measured\", \"fixing\": \"base-only\", \"printed\": \"as-one\", \"measured\": {{ {box} }} }}")).Findings);
     }
 
     [Fact]
