@@ -17,11 +17,6 @@ namespace Finwright.Geometry.Solids;
 /// </remarks>
 internal sealed class ManifoldEngine : IDisposable
 {
-    /// <summary>Script heap (not the solids: those lie in WebAssembly memory). Without a limit a runaway would end the process.</summary>
-    private const int ScriptHeapBytes = 256 << 20;
-
-    private static readonly TimeSpan HeapSampling = TimeSpan.FromMilliseconds(20);
-
     private static readonly Lazy<string> Library = new(() => Text("manifold.js"));
     private static readonly Lazy<string> BridgeCode = new(() => Text("ManifoldBridge.js"));
     private static readonly Lazy<byte[]> Wasm = new(() => Bytes("manifold.wasm"));
@@ -33,12 +28,7 @@ internal sealed class ManifoldEngine : IDisposable
     /// <param name="memoryBytes">Greatest size of the memory that holds the solids.</param>
     public ManifoldEngine(long memoryBytes)
     {
-        _engine = new V8ScriptEngine(V8ScriptEngineFlags.DisableGlobalMembers)
-        {
-            MaxRuntimeHeapSize = ScriptHeapBytes,
-            RuntimeHeapSizeSampleInterval = HeapSampling,
-            RuntimeHeapSizeViolationPolicy = V8RuntimeViolationPolicy.Exception,
-        };
+        _engine = ScriptRuntime.CreateEngine();
         try
         {
             _engine.DocumentSettings.AddSystemDocument("manifold.js", ModuleCategory.Standard, Library.Value);
@@ -53,7 +43,7 @@ internal sealed class ManifoldEngine : IDisposable
         }
         catch
         {
-            _engine.Dispose();
+            ScriptRuntime.Remove(_engine);
             throw;
         }
     }
@@ -148,7 +138,7 @@ internal sealed class ManifoldEngine : IDisposable
     public void Dispose()
     {
         _bridge.Dispose();
-        _engine.Dispose();
+        ScriptRuntime.Remove(_engine);
     }
 
     private double[] Sweep(string method, int solid, double[] heights)

@@ -8,7 +8,8 @@ namespace Finwright.Geometry.Solids;
 /// </summary>
 /// <remarks>
 /// <para>The engine is started by the first call and replaced after a failure, a cancellation, many calls or much memory;
-/// the call that failed is tried once more on a fresh engine. Calls wait for one another; several kernels run side by side.</para>
+/// the call that failed is tried once more on a fresh engine. Calls wait for one another, also those of
+/// other kernels in the process (<see cref="ScriptRuntime"/> says why).</para>
 /// <para>Mesh coordinates keep 24 significant bits (a relative 6e-8); prisms, placements and the work in between are in double precision.</para>
 /// </remarks>
 /// <param name="limits">What the kernel may use; ordinary limits when null.</param>
@@ -26,7 +27,6 @@ public sealed class ManifoldKernel(KernelLimits? limits = null) : ISolidKernel
     private const double Metres = 1 / SolidProgram.Millimetres;
 
     private readonly KernelLimits _limits = limits ?? new KernelLimits();
-    private readonly SemaphoreSlim _turn = new(1, 1);
     private int _calls;
     private bool _disposed;
 
@@ -71,15 +71,15 @@ public sealed class ManifoldKernel(KernelLimits? limits = null) : ISolidKernel
     {
         if (_disposed)
             return;
-        _turn.Wait();
+        ScriptRuntime.Turn.Wait();
         _disposed = true;
         Discard();
-        _turn.Release();
+        ScriptRuntime.Turn.Release();
     }
 
     private T Run<T>(SolidProgram program, Func<ManifoldEngine, int[], T> read, CancellationToken cancellation)
     {
-        _turn.Wait(cancellation);
+        ScriptRuntime.Turn.Wait(cancellation);
         try
         {
             ObjectDisposedException.ThrowIf(_disposed, this);
@@ -103,7 +103,7 @@ public sealed class ManifoldKernel(KernelLimits? limits = null) : ISolidKernel
         }
         finally
         {
-            _turn.Release();
+            ScriptRuntime.Turn.Release();
         }
     }
 
