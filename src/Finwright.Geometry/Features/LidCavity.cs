@@ -83,27 +83,26 @@ public sealed class LidCavity
             }
     }
 
-    // Height of the skin over a point, along a direction; null outside the outline.
+    // Height of the skin over a point, along a direction; null outside the outline. The direction is nearly that of z, so
+    // climbing to the skin's z over the place reached so far converges in a few rounds; at once without twist. Where it
+    // does not, the skin stands as steep as the direction itself: that is the nose, and no place for a lid.
     private static double? SkinHeight(BladeShape blade, Point3 from, Point3 outward)
     {
-        if (!IsInOutline(blade, from.X, from.Y))
-            return null;
-        // Bisection on "above the skin"; no fin is thicker than the bracket.
-        double low = -0.05, high = 0.05, side = Math.Sign(outward.Z);
-        for (int i = 0; i < 40; i++)
+        const int rounds = 40;
+        const double settled = 1e-9;
+        double height = 0, side = Math.Sign(outward.Z);
+        for (int i = 0; i < rounds; i++)
         {
-            double height = (low + high) / 2;
             Point3 p = from + height * outward;
-            double above = IsInOutline(blade, p.X, p.Y)
-                ? side * (p.Z - blade.MidSurface(p.X, p.Y)) - blade.HalfThickness(p.X, p.Y)
-                : height;
-            if (above > 0)
-                high = height;
-            else
-                low = height;
+            if (!IsInOutline(blade, p.X, p.Y))
+                return null;
+            double next = (blade.MidSurface(p.X, p.Y) + side * blade.HalfThickness(p.X, p.Y) - from.Z) / outward.Z;
+            if (Math.Abs(next - height) < settled)
+                return next;
+            height = next;
         }
 
-        return (low + high) / 2;
+        return null;
     }
 
     private static bool IsInOutline(BladeShape blade, double x, double y) =>
