@@ -21,7 +21,7 @@ internal static class Examples
     public static (FinDesign Design, Blade Blade, FinSolids Solids) Solids(string demo)
     {
         (FinDesign design, Blade blade) = Blade(demo);
-        TriangleMesh skin = BladeLoft.Build(blade, BladeFromDesign.Loft(design.Shape));
+        TriangleMesh skin = BladeLoft.Build(blade, BladeFromDesign.Loft(design.Shape)).Mesh;
         return (design, blade, FinSolids.Build(design, blade, skin, [])!);
     }
 

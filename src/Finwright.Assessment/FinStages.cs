@@ -22,12 +22,12 @@ public static class FinStages
     /// <summary>The blade's closed skin.</summary>
     public static Stage<TriangleMesh> Skin { get; } = new(
         "skin",
-        version: 1,
+        version: 2,
         "lofting the skin",
         share: 3,
         design => Blank(design),
         after: [Shape],
-        work => BladeLoft.Build(work.Of(Shape), BladeFromDesign.Loft(work.Design.Shape)));
+        work => BladeFromDesign.Skin(work.Design.Shape, work.Of(Shape), work.Findings));
 
     /// <summary>Base, bores, pockets, slot and cavities, placed, checked and written down; nothing is cut yet.</summary>
     public static Stage<FinSolids> Solid { get; } = new(

@@ -11,6 +11,15 @@ public enum MeshDefectKind
 
     /// <summary>Two triangles run along an edge in the same direction: more than two meet there, or one is turned over.</summary>
     EdgeUsedTwice,
+
+    /// <summary>Two vertices share a place in single-precision millimetres.</summary>
+    SamePlace,
+
+    /// <summary>A triangle has no area in single-precision millimetres.</summary>
+    NoArea,
+
+    /// <summary>A vertex belongs to no triangle.</summary>
+    IdleVertex,
 }
 
 /// <summary>One defect of a mesh.</summary>
@@ -76,6 +85,45 @@ public static class MeshChecks
         }
 
         return defects;
+    }
+
+    /// <summary>What would go wrong in a file of single-precision millimetres, such as binary STL: the first vertices that merge, empty triangles and idle vertices.</summary>
+    /// <param name="mesh">What to look at.</param>
+    /// <param name="limit">Greatest number of defects to report.</param>
+    /// <returns>Empty when the mesh survives the rounding with all its triangles.</returns>
+    public static IReadOnlyList<MeshDefect> SinglePrecisionDefects(TriangleMesh mesh, int limit = 10)
+    {
+        ArgumentNullException.ThrowIfNull(mesh);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(limit);
+        List<MeshDefect> defects = [];
+        Dictionary<(float, float, float), int> places = new(mesh.VertexCount);
+        bool[] used = new bool[mesh.VertexCount];
+        foreach (int corner in mesh.Corners)
+            used[corner] = true;
+        for (int v = 0; v < mesh.VertexCount && defects.Count < limit; v++)
+        {
+            if (!used[v])
+                defects.Add(new(MeshDefectKind.IdleVertex, v, v, $"vertex {v} at {Place(mesh, v)} belongs to no triangle."));
+            else if (!places.TryAdd(Rounded(mesh.Vertex(v)), v))
+                defects.Add(new(MeshDefectKind.SamePlace, places[Rounded(mesh.Vertex(v))], v, $"vertices {places[Rounded(mesh.Vertex(v))]} and {v} share the place {Place(mesh, v)}."));
+        }
+
+        for (int i = 0; i < mesh.Corners.Length && defects.Count < limit; i += 3)
+        {
+            Point3 a = Widened(mesh, mesh.Corners[i]), b = Widened(mesh, mesh.Corners[i + 1]), c = Widened(mesh, mesh.Corners[i + 2]);
+            if (!((b - a).Cross(c - a).Length > 0))
+                defects.Add(new(MeshDefectKind.NoArea, mesh.Corners[i], mesh.Corners[i + 1], $"triangle {i / 3} at {Place(mesh, mesh.Corners[i])} has no area."));
+        }
+
+        return defects;
+    }
+
+    private static (float X, float Y, float Z) Rounded(Point3 p) => ((float)(1000 * p.X), (float)(1000 * p.Y), (float)(1000 * p.Z));
+
+    private static Point3 Widened(TriangleMesh mesh, int vertex)
+    {
+        (float x, float y, float z) = Rounded(mesh.Vertex(vertex));
+        return new(x, y, z);
     }
 
     /// <summary>For each vertex the ends of the edges that leave it, ascending; vertex v owns starts[v] to starts[v + 1].</summary>

@@ -12,7 +12,7 @@ namespace Finwright.Geometry.Blades;
 internal sealed class SkinPanels
 {
     private readonly SkinRows _skin;
-    private readonly double[] _push, _weight, _edgePush;
+    private readonly double[] _push, _weight, _edgePush, _rowStrays, _columnStrays;
     private readonly bool[] _falling;
 
     /// <summary>Weighs the facets over a grid of skin whose odd rows and places are the middles.</summary>
@@ -24,6 +24,7 @@ internal sealed class SkinPanels
         _weight = new double[Rows * Columns];
         _falling = new bool[(Rows - 1) * (Columns - 1)];
         _edgePush = new double[2 * Rows];
+        (_rowStrays, _columnStrays) = (new double[Rows - 1], new double[Columns - 1]);
         for (int r = 0; r + 1 < Rows; r++)
             for (int j = 0; j + 1 < Columns; j++)
                 Weigh(r, j);
@@ -32,6 +33,7 @@ internal sealed class SkinPanels
                 _push[i] /= _weight[i];
         for (int r = 0; r < Rows; r++)
             (_edgePush[2 * r], _edgePush[2 * r + 1]) = (EdgeGap(r, 0), EdgeGap(r, skin.Count - 1));
+        Measure();
     }
 
     /// <summary>Rows of corners.</summary>
@@ -65,27 +67,53 @@ internal sealed class SkinPanels
     /// <summary>Whether the quadrilateral is split from this corner to the one across; else between its two neighbours.</summary>
     public bool SplitsFromCorner(int row, int column) => _falling[row * (Columns - 1) + column];
 
+    /// <summary>Greatest distance between skin and moved facets in each gap between rows that is cured by halving it, metres.</summary>
+    public ReadOnlySpan<double> RowStrays => _rowStrays;
+
+    /// <summary>Likewise in each gap between places.</summary>
+    public ReadOnlySpan<double> ColumnStrays => _columnStrays;
+
     /// <summary>Greatest distance between skin and moved facets at corners, middles of sides and diagonals, metres.</summary>
     public double WorstStray()
     {
         double worst = 0;
-        foreach (double push in _push)
-            worst = Math.Max(worst, Math.Abs(push));
+        foreach (double stray in _rowStrays)
+            worst = Math.Max(worst, stray);
+        foreach (double stray in _columnStrays)
+            worst = Math.Max(worst, stray);
+        return worst;
+    }
+
+    private void Measure()
+    {
         for (int r = 0; r < Rows; r++)
             for (int j = 0; j < Columns; j++)
             {
                 double push = Push(r, j);
                 if (j + 1 < Columns)
-                    worst = Math.Max(worst, Math.Abs(Gap(2 * r, 2 * j + 1, 2 * r, 2 * j, 2 * r, 2 * j + 2) - (push + Push(r, j + 1)) / 2));
+                    Note(ref _columnStrays[j], SideGap(r, j) - (push + Push(r, j + 1)) / 2);
                 if (r + 1 < Rows)
-                    worst = Math.Max(worst, Math.Abs(Gap(2 * r + 1, 2 * j, 2 * r, 2 * j, 2 * r + 2, 2 * j) - (push + Push(r + 1, j)) / 2));
+                    Note(ref _rowStrays[r], RowGap(r, j) - (push + Push(r + 1, j)) / 2);
+                Blame(r, Math.Min(r, Rows - 2), j, Math.Min(j, Columns - 2), push);
                 if (j + 1 < Columns && r + 1 < Rows)
-                    worst = Math.Max(worst, SplitsFromCorner(r, j)
-                        ? Math.Abs(FallingGap(r, j) - (push + Push(r + 1, j + 1)) / 2)
-                        : Math.Abs(RisingGap(r, j) - (Push(r, j + 1) + Push(r + 1, j)) / 2));
+                    Blame(r, r, j, j, SplitsFromCorner(r, j)
+                        ? FallingGap(r, j) - (push + Push(r + 1, j + 1)) / 2
+                        : RisingGap(r, j) - (Push(r, j + 1) + Push(r + 1, j)) / 2);
             }
 
-        return worst;
+        for (int r = 0; r + 1 < Rows; r++)
+            Note(ref _rowStrays[r], EdgeFaceGap(r) - (EdgePush(r, starboard: false) + EdgePush(r + 1, starboard: true)) / 2);
+    }
+
+    private static void Note(ref double worst, double stray) => worst = Math.Max(worst, Math.Abs(stray));
+
+    /// <summary>Puts a stray down to the gap over which the skin curves more.</summary>
+    private void Blame(int row, int rowGap, int column, int columnGap, double stray)
+    {
+        if (Math.Abs(RowGap(rowGap, column)) > Math.Abs(SideGap(row, columnGap)))
+            Note(ref _rowStrays[rowGap], stray);
+        else
+            Note(ref _columnStrays[columnGap], stray);
     }
 
     private void Weigh(int r, int j)
@@ -107,6 +135,18 @@ internal sealed class SkinPanels
             _push[corner] += area * mean;
             _weight[corner] += area;
         }
+    }
+
+    private double SideGap(int r, int j) => Gap(2 * r, 2 * j + 1, 2 * r, 2 * j, 2 * r, 2 * j + 2);
+
+    private double RowGap(int r, int j) => Gap(2 * r + 1, 2 * j, 2 * r, 2 * j, 2 * r + 2, 2 * j);
+
+    /// <summary>How far the middle of the trailing edge's face, straight from side to side, stands out over the diagonal of its facets.</summary>
+    private double EdgeFaceGap(int r)
+    {
+        int end = _skin.Count - 1, middle = 2 * r + 1;
+        Point3 face = 0.5 * (_skin.At(middle, 0) + _skin.At(middle, end)), chord = 0.5 * (_skin.At(2 * r, end) + _skin.At(2 * r + 2, 0));
+        return _skin.Normal(middle, 0).Dot(face - chord);
     }
 
     private double FallingGap(int r, int j) => Gap(2 * r + 1, 2 * j + 1, 2 * r, 2 * j, 2 * r + 2, 2 * j + 2);

@@ -63,6 +63,29 @@ public static class BladeFromDesign
         };
     }
 
+    /// <summary>Lofts a design's blade, and tells when the skin is coarser than the design asks for.</summary>
+    /// <param name="shape">The shape section of the design.</param>
+    /// <param name="blade">What <see cref="Create"/> made of it.</param>
+    /// <param name="findings">Receives what was found.</param>
+    public static TriangleMesh Skin(Shape shape, Blade blade, ICollection<Finding> findings)
+    {
+        ArgumentNullException.ThrowIfNull(shape);
+        ArgumentNullException.ThrowIfNull(findings);
+        LoftOptions options = Loft(shape);
+        LoftedSkin skin = BladeLoft.Build(blade, options);
+        if (skin.WorstStray > options.Tolerance)
+            findings.Add(new(
+                "skin-coarser-than-asked", Severity.Caution, "$.shape.skin_tolerance_mm",
+                $"The facets stray {FineMm(skin.WorstStray)} from the true skin, more than the {FineMm(options.Tolerance)} asked for; closer would take more than {BladeLoft.MostTriangles / 1_000_000:0} million triangles.",
+                $"Ask for {FineMm(NextHundredth(skin.WorstStray))}; a printer shows nothing finer than about 0.02 mm.")
+            { Value = FineMm(skin.WorstStray), Limit = FineMm(options.Tolerance) });
+        return skin.Mesh;
+    }
+
+    private static string FineMm(double metres) => FormattableString.Invariant($"{metres * 1e3:0.####} mm");
+
+    private static double NextHundredth(double metres) => Math.Ceiling(metres * 1e5) / 1e5;
+
     private static double? Rounding(Shape shape) => shape.Tip == TipStyle.Flat ? 0 : shape.TipRoundingMm * 1e-3;
 
     private static void JudgeLengths(Shape shape, SplineOutline outline, List<Finding> found)
@@ -128,6 +151,12 @@ public static class BladeFromDesign
                 $"At {Mm(thin.Depth)} depth the blade is at most {Mm(thin.Thickness)} thick; two printed walls need {Mm(2 * line)}.",
                 "Give the sections there more thickness, or the outline more chord.")
             { Value = Mm(thin.Thickness), Limit = Mm(2 * line) });
+        if (design.Shape.Flange is not null && FlangeFold.Find(blade, Loft(design.Shape).Flange!) is { } fold)
+            found.Add(new(
+                "flange-folds", Severity.Error, "$.shape.flange.overhang_mm",
+                $"At {Mm(fold.Depth)} depth the section is hollow with a radius of {Mm(fold.Radius)}; a flange that stands out {design.Shape.Flange.OverhangMm:0.##} mm would run through itself there.",
+                $"Let the flange stand out less than {Mm(fold.Radius)}, or use a section with less hollow sides.")
+            { Value = $"{design.Shape.Flange.OverhangMm:0.##} mm", Limit = Mm(fold.Radius) });
         if (blade.TrailingEdgeThickness < line / 2)
             found.Add(new(
                 "trailing-edge-sharp", Severity.Caution, "$.shape.trailing_edge_mm",

@@ -66,8 +66,9 @@ public sealed class BladeFromDesignTests
             Assert.Equal(blade is null, findings.Exists(f => f.IsError));
             if (blade is null)
                 return;
-            TriangleMesh mesh = BladeLoft.Build(blade, BladeFromDesign.Loft(shape));
-            Assert.Null(MeshCheck.Fault(mesh));
+            TriangleMesh mesh = BladeFromDesign.Skin(shape, blade, findings);
+            Assert.Empty(MeshChecks.Defects(mesh, 1));
+            Assert.Empty(MeshChecks.SinglePrecisionDefects(mesh, 1));
             Assert.True(mesh.Volume() > 0);
         }, iter: 400, print: Print);
     }
@@ -143,7 +144,7 @@ public sealed class BladeFromDesignTests
         Blade? blade = BladeFromDesign.Create(design with { Shape = shape }, findings, _ => new StringReader(points));
         Assert.NotNull(blade);
         Assert.Equal(0.12, blade.ThicknessRatio(0), 1e-4);
-        Assert.Null(MeshCheck.Fault(BladeLoft.Build(blade)));
+        Assert.Empty(MeshChecks.Defects(BladeLoft.Build(blade).Mesh));
     }
 
     private static FinDesign Upright() => new()
