@@ -68,7 +68,7 @@ public sealed class FinSolidsOfRealBladesTests
         List<Finding> findings = [];
         Blade blade = BladeFromDesign.Create(design, findings)!;
         Assert.Empty(findings);
-        FinSolids? fin = FinSolids.Build(design, blade, BladeLoft.Build(blade, BladeFromDesign.Loft(design.Shape)), findings);
+        FinSolids? fin = FinSolids.Build(design, blade, BladeLoft.Build(blade, BladeFromDesign.Loft(design.Shape)).Mesh, findings);
         Assert.True(fin is not null, name + string.Join('\n', findings));
         using ManifoldKernel kernel = new();
         foreach (SolidResult result in kernel.Evaluate([fin.Blade, fin.Base!], TestContext.Current.CancellationToken))
