@@ -28,11 +28,9 @@ internal static class CommandLine
         if (parsed.Action is HelpPage or VersionLine)
             return (ExitCode)((SynchronousCommandLineAction)parsed.Action).Invoke(parsed);
         string called = parsed.CommandResult.Command is ProgramCommand named ? $"finwright {named.Name}" : "finwright";
-        if (parsed.Errors.Count > 0 || parsed.CommandResult.Command is not ProgramCommand command)
-        {
-            string problem = parsed.Errors.Count > 0 ? parsed.Errors[0].Message : "A command is missing.";
+        if (CommandLineProblem.In(parsed) is string problem)
             return Refuse(streams, problem, $"See {called} --help.");
-        }
+        ProgramCommand command = (ProgramCommand)parsed.CommandResult.Command;
 
         try
         {

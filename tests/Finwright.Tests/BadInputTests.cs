@@ -44,6 +44,25 @@ public sealed class BadInputTests : IDisposable
     public void Dispose() => _folder.Dispose();
 
     [Theory]
+    [InlineData("no command \"sail\"", "sail", "a.fin.json")]
+    [InlineData("no option \"--bogus\"", "check", "--bogus", "a.fin.json")]
+    [InlineData("no option \"--bogus\"", "pack", "a.fin.json", "--bogus", "--out", "out")]
+    [InlineData("no option \"-o\"", "pack", "a.fin.json", "-o", "out")]
+    [InlineData("with \"b.fin.json\"", "check", "a.fin.json", "b.fin.json")]
+    [InlineData("needs FILE", "check")]
+    [InlineData("needs SECTION", "section")]
+    [InlineData("'--out' is required", "pack", "a.fin.json")]
+    [InlineData("is empty", "check", "")]
+    [InlineData("is empty", "new", "")]
+    [InlineData("is a folder", "section", ".")]
+    public void Run_of_a_wrong_command_line_names_the_word_at_fault(string words, params string[] arguments) =>
+        Assert.Contains(words, ProgramRun.Of(arguments).IsRefusal().Error.ReplaceLineEndings(" ").Replace("            ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+
+    [Fact]
+    public void Check_of_a_file_named_like_an_option_works_after_two_dashes() =>
+        Assert.Contains("There is no such file.", ProgramRun.Of("check", "--", "--odd").IsRefusal().Error, StringComparison.Ordinal);
+
+    [Theory]
     [MemberData(nameof(Texts))]
     public void Pack_of_a_broken_file_is_refused_and_writes_nothing(string what, string text)
     {

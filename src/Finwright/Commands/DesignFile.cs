@@ -11,6 +11,8 @@ internal static class DesignFile
     /// <exception cref="WrongInputException">There is no such file, or it may not be read.</exception>
     public static DesignReading Read(string file)
     {
+        if (string.IsNullOrWhiteSpace(file))
+            throw new WrongInputException("The name of the design file is empty.", "Name the design file, for example my-fin.fin.json.");
         if (Directory.Exists(file))
             throw new WrongInputException($"\"{file}\" is a folder.", "Name the design file in it.");
         try

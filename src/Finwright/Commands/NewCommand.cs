@@ -43,6 +43,8 @@ internal sealed class NewCommand : ProgramCommand
     public override ExitCode Run(ParseResult arguments, TextStreams streams, CancellationToken cancellation)
     {
         string file = arguments.GetRequiredValue(_file);
+        if (string.IsNullOrWhiteSpace(file))
+            throw new WrongInputException("The name of the new file is empty.", "Give it a name, for example my-fin.fin.json.");
         if (!arguments.GetValue(_overwrite) && Path.Exists(file))
             throw new WrongInputException($"\"{file}\" exists already.", "Choose another name, or allow it with --overwrite.");
         string text = arguments.GetValue(_demo) is string demo ? Demo(demo) : FromNumbers(arguments, file);
@@ -50,7 +52,7 @@ internal sealed class NewCommand : ProgramCommand
         DesignReading reading = DesignReader.Read(text);
         if (reading.HasErrors)
         {
-            FindingText.Write(streams.Error, reading.Findings, "the new design", streams.Width);
+            FindingText.Write(streams.Error, reading.Findings.Select(finding => finding with { Line = null }), "the new design", streams.Width);
             throw new WrongInputException("The design was not written, because it could not be made.", "Change the options named above.");
         }
 

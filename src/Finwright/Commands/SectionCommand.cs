@@ -67,6 +67,8 @@ internal sealed class SectionCommand : ProgramCommand
     /// <summary>A file of that name goes before a section of that name.</summary>
     private static Section Find(string asked, List<string> remarks)
     {
+        if (Directory.Exists(asked))
+            throw new WrongInputException($"\"{asked}\" is a folder.", "Name the file of coordinates in it.");
         if (!File.Exists(asked))
         {
             return SectionCatalogue.TryFind(asked, null, out Section? known, out string problem)
