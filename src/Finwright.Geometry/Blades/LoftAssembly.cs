@@ -141,10 +141,24 @@ internal sealed class LoftAssembly
         {
             bool mirrored = _symmetric && j >= Last / 2;
             bool fromCorner = mirrored ? !panels.SplitsFromCorner(row, Last - 1 - j) : panels.SplitsFromCorner(row, j);
-            Quad(above[j], above[j + 1], below[j + 1], below[j], fromCorner);
+            Quad(above[j], above[j + 1], below[j + 1], below[j], AtSharedEnd(j, above, below) ?? fromCorner);
         }
 
         Quad(above[Last], above[0], below[0], below[Last], true);
+    }
+
+    /// <summary>
+    /// The diagonal beside a nose or a sharp trailing edge that runs into a tip whose sides are one line; null elsewhere. It must not start at the point
+    /// above that both sides share: both would draw it to one point below, and the mesh would meet four times there.
+    /// </summary>
+    private bool? AtSharedEnd(int j, int[] above, int[] below)
+    {
+        int nose = Last / 2, starboard = _rows.ArcSteps, port = Last - _rows.ArcSteps;
+        if (below[nose - 1] != below[nose + 1])
+            return null;
+        if (j == nose - 1 || (j == port - 1 && IsSharp))
+            return true;
+        return j == nose || (j == starboard && IsSharp) ? false : null;
     }
 
     /// <summary>Two triangles over a, b (along the ring above) and d, c (below), seen from outside with the root up.</summary>

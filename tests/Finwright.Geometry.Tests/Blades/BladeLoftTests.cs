@@ -32,14 +32,19 @@ public sealed class BladeLoftTests
         }
     }
 
-    [Fact]
-    public void Build_halves_the_volume_error_at_least_with_the_tolerance()
+    [Theory]
+    [InlineData("straight")]
+    [InlineData("round")]
+    [InlineData("twisted and cambered")]
+    public void Build_volume_converges_faster_than_first_order_in_the_tolerance(string name)
     {
-        Blade blade = Samples["round"]();
+        Blade blade = Samples[name]();
         double expected = TestBlades.Volume(blade);
         double Error(double tolerance) => Math.Abs(Loft(blade, new() { Tolerance = tolerance }).Volume() / expected - 1);
-        // The facets alone would be out by tolerance over thickness, first order; balanced ones must do better by far over two decades.
-        Assert.True(Error(2e-6) < Error(2e-4) / 100, $"{Error(2e-4):e2} at 0.2 mm, {Error(2e-6):e2} at 0.002 mm");
+        // Tolerance goes with the square of the spacing. Facets with corners on the skin give first order in the tolerance, second in the
+        // spacing; balanced ones up to twice that where the skin is smooth, less at a tip that closes like a square root.
+        double order = Math.Log(Error(2e-4) / Error(2e-6)) / Math.Log(100);
+        Assert.True(order > 1, $"order {order:0.00}: {Error(2e-4):e2} at 0.2 mm, {Error(2e-6):e2} at 0.002 mm");
     }
 
     [Theory]

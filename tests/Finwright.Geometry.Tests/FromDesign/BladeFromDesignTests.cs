@@ -43,7 +43,7 @@ public sealed class BladeFromDesignTests
 
     private static readonly Gen<Shape> Shapes = Gen.Select(
         Gen.Frequency((4, FamilyOutlines), (1, FreeOutlines)), Stations.List[1, 5], Gen.Double[0, 4], Gen.Double[0.2, 30], Gen.Int[0, 15],
-        Gen.Select(Gen.Double[1, 30], Gen.Double[0.8, 12], Gen.Double[0, 30]), Gen.Double[0.02, 0.2],
+        Gen.Select(Gen.Double[1, 30], Gen.Double[0.8, 12], Gen.Double[0, 30]), Gen.Frequency((19, Gen.Double[0.15, 0.2]), (1, Gen.Double[0.02, 0.15])),
         (outline, stations, edge, rounding, what, flange, tolerance) => new Shape
         {
             Outline = outline,
@@ -58,6 +58,9 @@ public sealed class BladeFromDesignTests
     [Fact]
     public void Create_answers_any_design_in_range_with_findings_or_a_sound_blade()
     {
+        // Most are lofted coarsely, so that thousands can be tried.
+        const int designs = 3000;
+        int lofted = 0;
         Shapes.Sample(shape =>
         {
             List<Finding> findings = [];
@@ -70,7 +73,85 @@ public sealed class BladeFromDesignTests
             Assert.Empty(MeshChecks.Defects(mesh, 1));
             Assert.Empty(MeshChecks.SinglePrecisionDefects(mesh, 1));
             Assert.True(mesh.Volume() > 0);
-        }, iter: 400, print: Print);
+            Interlocked.Increment(ref lofted);
+        }, iter: designs, print: Print);
+        Assert.True(lofted >= designs / 3, $"only {lofted} of {designs} designs gave a blade");
+    }
+
+    /// <summary>Found by random designs: beside the nose both sides drew their diagonal to one point of the thin tip.</summary>
+    [Fact]
+    public void Skin_closes_at_a_nose_that_runs_into_a_long_rounded_tip()
+    {
+        Shape shape = Upright().Shape with
+        {
+            Outline = new()
+            {
+                Family = OutlineFamily.Free,
+                LeadingEdge = Line((0, -3.5789473684210527), (4.588E-89, 9.068E-38), (3.313E-33, -7), (54.47457627118644, 34.13319484808137), (120.31271854780661, -2.72E-05)),
+                TrailingEdge = Line((0, 38.65277777777778), (0, 4.448E-53), (6.004E-53, 1.0119999999999998E-74), (2.067415730337079, 188.26387756274414), (120.31271854780661, 3.588235294117647)),
+            },
+            Sections = [new() { AtPercent = 0, Section = "naca-0010", ThicknessPercent = 10, CamberPercent = -0.3125 }],
+            TipRoundingMm = 21.540502815329535,
+            TrailingEdgeMm = 2.6472740185121264,
+            Flange = new() { OverhangMm = 2, ThicknessMm = 3, FilletMm = 0.0967741935483871 },
+            SkinToleranceMm = 0.15941341934480044,
+        };
+        List<Finding> findings = [];
+        Blade? blade = BladeFromDesign.Create(Upright() with { Shape = shape }, findings);
+        Assert.NotNull(blade);
+        TriangleMesh mesh = BladeFromDesign.Skin(shape, blade, findings);
+        Assert.Empty(MeshChecks.Defects(mesh));
+        Assert.Empty(MeshChecks.SinglePrecisionDefects(mesh));
+    }
+
+    [Fact]
+    public void Create_finds_a_flange_wider_than_the_radius_of_a_hollow()
+    {
+        // A hollow exp(-((x - 0.6) / w)²) of depth h has the radius w² / 2h at its foot: 0.04² / 0.04 = 0.04 of the chord of 105 mm, 4.2 mm;
+        // the curve of the section without it takes a little away, and interpolation between the points adds its own.
+        string points = string.Join('\n', Enumerable.Range(0, 401).Select(i =>
+        {
+            double u = i / 400.0, x = (1 + Math.Cos(2 * Math.PI * u)) / 2;
+            double half = 0.14 * Math.Sqrt(x) * (1 - x) + 0.005 * x - 0.02 * Math.Exp(-Math.Pow((x - 0.6) / 0.04, 2));
+            return FormattableString.Invariant($"{x:0.0000000} {(u <= 0.5 ? half : -half):0.0000000}");
+        }));
+        List<Finding> Flanged(double overhang)
+        {
+            Shape shape = Upright().Shape with
+            {
+                Sections = [new() { AtPercent = 0, Section = "hollow" }],
+                ImportedSections = [new() { Name = "hollow", File = "hollow.dat" }],
+                Flange = new() { OverhangMm = overhang, ThicknessMm = 3, FilletMm = 1 },
+            };
+            List<Finding> findings = [];
+            BladeFromDesign.Create(Upright() with { Shape = shape }, findings, _ => new StringReader(points));
+            return findings;
+        }
+
+        Finding finding = Assert.Single(Flanged(8), f => f.IsError);
+        Assert.Equal(("flange-folds", "$.shape.flange.overhang_mm"), (finding.Code, finding.Path));
+        Assert.DoesNotContain(Flanged(2.5), f => f.IsError);
+    }
+
+    [Fact]
+    public void Skin_tells_when_it_is_coarser_than_asked()
+    {
+        Shape shape = Upright().Shape with
+        {
+            Outline = new() { Family = OutlineFamily.Upright, SpanMm = 800, RootChordMm = 400 },
+            Sections = [new() { AtPercent = 0, ThicknessPercent = 15, TwistDegrees = 15 }, new() { AtPercent = 100, ThicknessPercent = 10, CamberPercent = 6, TwistDegrees = -15 }],
+            SkinToleranceMm = 0.0005,
+        };
+        List<Finding> findings = [];
+        Blade blade = BladeFromDesign.Create(Upright() with { Shape = shape }, findings)!;
+        findings.Clear();
+        BladeFromDesign.Skin(shape, blade, findings);
+        Finding finding = Assert.Single(findings);
+        Assert.Equal(("skin-coarser-than-asked", Severity.Caution, "$.shape.skin_tolerance_mm", "0.0005 mm"), (finding.Code, finding.Severity, finding.Path, finding.Limit));
+
+        findings.Clear();
+        BladeFromDesign.Skin(shape with { SkinToleranceMm = 0.02 }, blade, findings);
+        Assert.Empty(findings);
     }
 
     [Fact]
