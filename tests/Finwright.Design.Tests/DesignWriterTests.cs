@@ -22,7 +22,7 @@ public sealed class DesignWriterTests
 
     [Fact]
     public void Write_then_read_gives_the_same_design_for_whatever_can_be_read() =>
-        JsonChange.Gen(Examples.Full).Sample(
+        JsonChange.Gen(Examples.Full).Hold(
             text =>
             {
                 if (DesignReader.Read(text).Design is not FinDesign design)
@@ -35,7 +35,7 @@ public sealed class DesignWriterTests
 
     [Fact]
     public void Write_then_read_gives_the_same_number_to_the_last_bit() =>
-        Gen.Double[-800, 1200].Sample(aft =>
+        Gen.Double[-800, 1200].Hold(aft =>
         {
             FinDesign design = Small() with
             {

@@ -24,7 +24,7 @@ public sealed class MeshChecksTests
 
     [Fact]
     public void Any_missing_triangle_leaves_three_open_edges() =>
-        Gen.Int[0, Ball.TriangleCount - 1].Sample(missing =>
+        Gen.Int[0, Ball.TriangleCount - 1].Hold(missing =>
         {
             int[] corners = [.. Ball.Corners[..(3 * missing)], .. Ball.Corners[(3 * missing + 3)..]];
             IReadOnlyList<MeshDefect> defects = MeshChecks.Defects(new(Ball.Coordinates.ToArray(), corners));
@@ -33,7 +33,7 @@ public sealed class MeshChecksTests
 
     [Fact]
     public void Any_triangle_turned_over_is_found() =>
-        Gen.Int[0, Ball.TriangleCount - 1].Sample(turned =>
+        Gen.Int[0, Ball.TriangleCount - 1].Hold(turned =>
         {
             int[] corners = Ball.Corners.ToArray();
             (corners[3 * turned], corners[3 * turned + 1]) = (corners[3 * turned + 1], corners[3 * turned]);

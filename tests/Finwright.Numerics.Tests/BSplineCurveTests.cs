@@ -23,7 +23,7 @@ public sealed class BSplineCurveTests
     [Fact]
     public void At_agrees_with_the_recurrence_of_de_Boor()
     {
-        Points.Where(p => p.X.Length >= 4).Sample((p) =>
+        Points.Where(p => p.X.Length >= 4).Hold((p) =>
         {
             BSplineCurve curve = BSplineCurve.WithUniformKnots(p.X, p.Y);
             for (int k = 0; k <= 20; k++)
@@ -48,7 +48,7 @@ public sealed class BSplineCurveTests
     [Fact]
     public void Derivatives_agree_with_differences()
     {
-        Points.Sample(p =>
+        Points.Hold(p =>
         {
             BSplineCurve curve = BSplineCurve.WithUniformKnots(p.X, p.Y);
             const double h = 1e-5;
@@ -63,7 +63,7 @@ public sealed class BSplineCurveTests
     [Fact]
     public void ParameterAtY_gives_back_the_depth()
     {
-        Points.Sample(p =>
+        Points.Hold(p =>
         {
             BSplineCurve curve = BSplineCurve.WithUniformKnots(p.X, p.Y);
             for (int k = 0; k <= 37; k++)

@@ -134,7 +134,7 @@ public sealed class BadInputTests : IDisposable
         Gen<string> value = Gen.OneOf(
             Gen.Double[-1e3, 1e3].Select(x => JsonSerializer.Serialize(x)),
             Gen.Int[0, OddValues.Length - 1].Select(i => OddValues[i]));
-        Gen.Select(Gen.Int[0, DemoDesigns.Names.Count - 1].Select(i => DemoDesigns.Names[i]), Gen.Int[0, 200], value).Sample(
+        Gen.Select(Gen.Int[0, DemoDesigns.Names.Count - 1].Select(i => DemoDesigns.Names[i]), Gen.Int[0, 200], value).Hold(
             (demo, place, text) =>
             {
                 string design = Changed(DemoDesigns.Find(demo)!, place, text);

@@ -29,7 +29,7 @@ public sealed class HostileTextTests
     public void Read_of_any_change_of_bytes_gives_findings_or_a_design()
     {
         byte[] good = Encoding.UTF8.GetBytes(Examples.Full);
-        Gen.Select(Gen.Int[0, good.Length - 1], Gen.Int[0, 40], Gen.Byte.Array[0, 6]).List[1, 4].Sample(
+        Gen.Select(Gen.Int[0, good.Length - 1], Gen.Int[0, 40], Gen.Byte.Array[0, 6]).List[1, 4].Hold(
             changes =>
             {
                 List<byte> bytes = [.. good];
@@ -47,13 +47,13 @@ public sealed class HostileTextTests
 
     [Fact]
     public void Read_of_marks_of_JSON_in_any_order_gives_findings_or_a_design() =>
-        Gen.Int[0, Marks.Length - 1].Array[0, 30].Sample(
+        Gen.Int[0, Marks.Length - 1].Array[0, 30].Hold(
             places => AssertAnswered(DesignReader.Read(string.Concat(places.Select(place => Marks[place])))),
             iter: 4000);
 
     [Fact]
     public void Read_of_any_change_of_values_gives_findings_or_a_design() =>
-        JsonChange.Gen(Examples.Full).Sample(text => AssertAnswered(DesignReader.Read(text)), iter: 4000);
+        JsonChange.Gen(Examples.Full).Hold(text => AssertAnswered(DesignReader.Read(text)), iter: 4000);
 
     private static void AssertAnswered(DesignReading reading)
     {

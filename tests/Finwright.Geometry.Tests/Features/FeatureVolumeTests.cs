@@ -44,7 +44,7 @@ public sealed class FeatureVolumeTests
     public void Reach_is_the_support_of_all_surface_points()
     {
         Gen.Double[-1, 1].Array[9].Where(v => new Point3(v[3] - v[0], v[4] - v[1], v[5] - v[2]).Length > 0.1 && new Point3(v[6], v[7], v[8]).Length > 0.1)
-            .Sample(v =>
+            .Hold(v =>
             {
                 Point3 from = new(v[0], v[1], v[2]), to = new(v[3], v[4], v[5]), direction = new(v[6], v[7], v[8]);
                 direction = 1 / direction.Length * direction;
@@ -58,7 +58,7 @@ public sealed class FeatureVolumeTests
     [Fact]
     public void Nearest_and_SignedDistance_agree_outside()
     {
-        Gen.Double[-0.03, 0.03].Array[3].Sample(v =>
+        Gen.Double[-0.03, 0.03].Array[3].Hold(v =>
         {
             Point3 p = new(v[0], v[1], v[2]);
             foreach (FeatureVolume volume in new[] { Can, Block })
@@ -73,7 +73,7 @@ public sealed class FeatureVolumeTests
     public void DistanceTo_is_symmetric_and_never_more_than_a_brute_force_search_finds()
     {
         Gen.Double[-20e-3, 20e-3].Array[12].Where(v => new Point3(v[0] - v[3], v[1] - v[4], v[2] - v[5]).Length > 5e-3 && new Point3(v[6] - v[9], v[7] - v[10], v[8] - v[11]).Length > 5e-3)
-            .Sample(
+            .Hold(
                 v =>
                 {
                     FeatureVolume a = FeatureVolume.Cylinder(5e-3, new(v[0], v[1], v[2]), new(v[3], v[4], v[5]));

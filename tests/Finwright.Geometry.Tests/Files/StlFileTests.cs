@@ -120,7 +120,7 @@ public sealed partial class StlFileTests
     public void Read_of_random_bytes_refuses_or_gives_a_mesh()
     {
         byte[] head = "solid x\nfacet normal 0 0 0 outer loop vertex "u8.ToArray();
-        Gen.Select(Gen.Byte.Array[0, 400], Gen.Bool).Sample((bytes, text) =>
+        Gen.Select(Gen.Byte.Array[0, 400], Gen.Bool).Hold((bytes, text) =>
         {
             try
             {

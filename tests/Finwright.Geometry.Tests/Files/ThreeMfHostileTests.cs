@@ -169,7 +169,7 @@ public sealed class ThreeMfHostileTests
     public void Changed_bytes_are_refused_or_read()
     {
         byte[] whole = Package(Model);
-        Gen.Select(Gen.Int[0, whole.Length - 1], Gen.Byte, Gen.Int[0, whole.Length - 1], Gen.Byte).Sample((first, a, second, b) =>
+        Gen.Select(Gen.Int[0, whole.Length - 1], Gen.Byte, Gen.Int[0, whole.Length - 1], Gen.Byte).Hold((first, a, second, b) =>
         {
             byte[] changed = [.. whole];
             (changed[first], changed[second]) = (a, b);

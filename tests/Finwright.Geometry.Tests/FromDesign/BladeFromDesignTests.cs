@@ -61,7 +61,7 @@ public sealed class BladeFromDesignTests
         // Most are lofted coarsely, so that thousands can be tried.
         const int designs = 3000;
         int lofted = 0;
-        Shapes.Sample(shape =>
+        Shapes.Hold(shape =>
         {
             List<Finding> findings = [];
             FinDesign design = new() { Name = "any", Shape = shape };

@@ -116,7 +116,7 @@ public sealed class FinSolidsPropertyTests
     public void Build_of_any_design_gives_findings_or_features_that_lie_inside_and_apart()
     {
         int made = 0;
-        Gen.OneOf(Fins, LikelyFins).Sample(
+        Gen.OneOf(Fins, LikelyFins).Hold(
             fin =>
             {
                 List<Finding> findings = [];
@@ -144,7 +144,7 @@ public sealed class FinSolidsPropertyTests
     {
         using ManifoldKernel kernel = new();
         int made = 0;
-        LikelyFins.Sample(
+        LikelyFins.Hold(
             fin =>
             {
                 List<Finding> findings = [];

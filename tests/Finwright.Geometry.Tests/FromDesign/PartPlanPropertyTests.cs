@@ -46,7 +46,7 @@ public sealed class PartPlanPropertyTests(PartFixture fixture) : IClassFixture<P
 
     [Fact]
     public void Build_any_wish_within_range_gives_findings_or_sound_parts_within_the_bed() =>
-        Gen.Select(Cutting, Printers, Pours, Gen.Double[1.2, 8]).Sample(
+        Gen.Select(Cutting, Printers, Pours, Gen.Double[1.2, 8]).Hold(
             wish =>
             {
                 FinDesign design = PartFixture.Design with { Parts = wish.Item1, Print = wish.Item2, Pour = wish.Item3, Base = new() { GaugeThicknessMm = wish.Item4 } };

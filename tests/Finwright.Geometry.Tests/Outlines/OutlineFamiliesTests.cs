@@ -19,7 +19,7 @@ public sealed class OutlineFamiliesTests
     [MemberData(nameof(Names))]
     public void Family_meets_span_root_chord_and_rake(string name)
     {
-        Gen.Select(Gen.Double[0.1, 0.6], Gen.Double[0.08, 0.3], Gen.Double[-0.2, 0.6], Gen.Double[0.1, 0.9]).Sample((span, root, rake, tip) =>
+        Gen.Select(Gen.Double[0.1, 0.6], Gen.Double[0.08, 0.3], Gen.Double[-0.2, 0.6], Gen.Double[0.1, 0.9]).Hold((span, root, rake, tip) =>
         {
             if (Families[name].WithRootChord(span, root, rake, tip).Outline([]) is not { } outline)
                 return;
@@ -34,7 +34,7 @@ public sealed class OutlineFamiliesTests
     [MemberData(nameof(Names))]
     public void Family_meets_an_area(string name)
     {
-        Gen.Select(Gen.Double[0.15, 0.6], Gen.Double[0.012, 0.05]).Sample((span, area) =>
+        Gen.Select(Gen.Double[0.15, 0.6], Gen.Double[0.012, 0.05]).Hold((span, area) =>
         {
             if (Families[name].WithArea(span, area)?.Outline([]) is { } outline)
                 Assert.Equal(1, Planform.Of(outline).Area / area, 1e-10);

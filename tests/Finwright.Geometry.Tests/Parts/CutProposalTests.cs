@@ -38,7 +38,7 @@ public sealed class CutProposalTests
          from span in Gen.Double[0.2, 0.5]
          from rake in Gen.Double[-0.2, 0.9]
          from room in Gen.Double[0.14, 0.25]
-         select (tip, span, rake, room)).Sample(
+         select (tip, span, rake, room)).Hold(
             c =>
             {
                 StraightBlade blade = new(0.12, c.tip, c.span, c.rake, 0.1);

@@ -45,7 +45,7 @@ public sealed class FootprintFitTests
         (from points in Gen.Select(Gen.Double[-1, 1], Gen.Double[-0.4, 0.4]).Array[1, 12]
          from roomX in Gen.Double[0.2, 2]
          from roomY in Gen.Double[0.2, 2]
-         select (points, roomX, roomY)).Sample(
+         select (points, roomX, roomY)).Hold(
             c =>
             {
                 Point2[] points = [.. c.points.Select(p => new Point2(p.Item1, p.Item2))];

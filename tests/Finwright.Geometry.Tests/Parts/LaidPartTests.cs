@@ -35,7 +35,7 @@ public sealed class LaidPartTests
     public void Lay_is_a_rigid_turn_into_the_corner_of_the_bed_whatever_the_part() =>
         (from size in Gen.Select(Gen.Double[0.01, 0.3], Gen.Double[0.01, 0.3], Gen.Double[0.01, 0.3])
          from angle in Gen.Double[0, 7]
-         select (size, angle)).Sample(
+         select (size, angle)).Hold(
             c =>
             {
                 Placement turn = Placement.Rotation(new(0.6, 0, 0.8), c.angle);

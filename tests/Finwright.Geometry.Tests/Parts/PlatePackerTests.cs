@@ -52,7 +52,7 @@ public sealed class PlatePackerTests
          from width in Gen.Double[0.3, 1]
          from depth in Gen.Double[0.3, 1]
          from gap in Gen.Double[0, 0.05]
-         select (sizes, width, depth, gap)).Sample(
+         select (sizes, width, depth, gap)).Hold(
             c =>
             {
                 Point2[] sizes = [.. c.sizes.Select(s => new Point2(s.Item1, s.Item2))];

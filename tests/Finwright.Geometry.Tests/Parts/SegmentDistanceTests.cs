@@ -25,7 +25,7 @@ public sealed class SegmentDistanceTests
 
     [Fact]
     public void ToTriangle_agrees_with_a_dense_search() =>
-        Places.Array[5].Sample(
+        Places.Array[5].Hold(
             p =>
             {
                 double found = SegmentDistance.ToTriangle(p[0], p[1], p[2], p[3], p[4]);

@@ -10,7 +10,7 @@ public sealed class BluntedSectionTests
 
     [Fact]
     public void HalfThickness_ends_at_the_wanted_edge_and_keeps_nose_and_peak() =>
-        Cases.Sample(c =>
+        Cases.Hold(c =>
         {
             double edge = c.Share * BluntedSection.Thickest(c.Section);
             BluntedSection blunt = new(c.Section, edge);
@@ -22,7 +22,7 @@ public sealed class BluntedSectionTests
 
     [Fact]
     public void HalfThickness_never_rises_behind_the_peak_nor_falls_below_nothing() =>
-        Cases.Sample(c =>
+        Cases.Hold(c =>
         {
             BluntedSection blunt = new(c.Section, c.Share * BluntedSection.Thickest(c.Section));
             double before = blunt.HalfThickness(blunt.PlaceOfChange);

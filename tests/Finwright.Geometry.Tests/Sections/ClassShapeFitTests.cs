@@ -73,7 +73,7 @@ public sealed class ClassShapeFitTests
     public void TryFit_recovers_a_class_shape_section()
     {
         Gen<double[]> shapes = Gen.Double[0.08, 0.3].Array[9], cambers = Gen.Double[-0.1, 0.1].Array[8];
-        Gen.Select(shapes, cambers, Gen.Double[0, 0.02], Gen.Double[-0.02, 0.02]).Sample((thickness, camber, edge, nose) =>
+        Gen.Select(shapes, cambers, Gen.Double[0, 0.02], Gen.Double[-0.02, 0.02]).Hold((thickness, camber, edge, nose) =>
         {
             ClassShapeSection section = new("own", thickness, camber, edge, nose);
             List<Point2> up = [], down = [];

@@ -9,7 +9,7 @@ public sealed class CoordinateReaderTests
 {
     [Fact]
     public void Read_gives_back_a_random_section_from_a_random_layout() =>
-        Gen.Select(SectionGenerators.FinLike, CoordinateLayout.Any, Gen.Int[30, 120], Gen.Double[0.0, 0.02]).Sample(
+        Gen.Select(SectionGenerators.FinLike, CoordinateLayout.Any, Gen.Int[30, 120], Gen.Double[0.0, 0.02]).Hold(
             (section, layout, count, edge) =>
             {
                 BluntedSection written = new(section, Math.Min(edge, section.ThicknessRatio / 2));
@@ -203,7 +203,7 @@ public sealed class CoordinateReaderTests
 
     [Fact]
     public void Read_answers_mutated_files_with_a_section_or_a_problem() =>
-        Gen.Select(SectionGenerators.Formula, CoordinateLayout.Any, Gen.Int[8, 40], Gen.Select(Gen.Double[0, 1], Gen.Char[(char)0, (char)255], Gen.Int[0, 6]).Array[0, 12]).Sample(
+        Gen.Select(SectionGenerators.Formula, CoordinateLayout.Any, Gen.Int[8, 40], Gen.Select(Gen.Double[0, 1], Gen.Char[(char)0, (char)255], Gen.Int[0, 6]).Array[0, 12]).Hold(
             (section, layout, count, edits) =>
             {
                 StringBuilder text = new(layout.Write(section, count));

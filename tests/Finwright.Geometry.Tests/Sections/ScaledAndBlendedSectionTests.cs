@@ -29,7 +29,7 @@ public sealed class ScaledAndBlendedSectionTests
 
     [Fact]
     public void Scaled_without_wishes_is_the_section_itself() =>
-        SectionGenerators.Formula.Sample(section =>
+        SectionGenerators.Formula.Hold(section =>
         {
             ScaledSection same = new(section, null, null);
             for (int i = 0; i <= 20; i++)
@@ -46,7 +46,7 @@ public sealed class ScaledAndBlendedSectionTests
 
     [Fact]
     public void Blended_meets_each_end_exactly_and_moves_smoothly_between() =>
-        Gen.Select(SectionGenerators.Formula, SectionGenerators.Formula, Gen.Double[0, 1]).Sample((a, b, u) =>
+        Gen.Select(SectionGenerators.Formula, SectionGenerators.Formula, Gen.Double[0, 1]).Hold((a, b, u) =>
         {
             Assert.Equal(0, (SectionGeometry.PointAt(a, u) - SectionGeometry.PointAt(new BlendedSection(a, b, 0), u)).Length, 1e-15);
             Assert.Equal(0, (SectionGeometry.PointAt(b, u) - SectionGeometry.PointAt(new BlendedSection(a, b, 1), u)).Length, 1e-15);

@@ -113,7 +113,7 @@ public sealed class SectionGeometryTests
 
     [Fact]
     public void PointAt_mirrors_a_symmetric_section_to_the_last_bit() =>
-        Gen.Int[0, 1 << 20].Sample(i =>
+        Gen.Int[0, 1 << 20].Hold(i =>
         {
             double u = (double)i / (1 << 20);
             Point2 a = SectionGeometry.PointAt(new FourDigitSection(0, 0, 9), u), b = SectionGeometry.PointAt(new FourDigitSection(0, 0, 9), 1 - u);
@@ -122,7 +122,7 @@ public sealed class SectionGeometryTests
 
     [Fact]
     public void Every_formula_section_is_finite_positive_inside_and_no_thicker_than_it_says() =>
-        Gen.Select(SectionGenerators.Formula, Gen.Double[1e-9, 1 - 1e-9]).Sample((section, x) =>
+        Gen.Select(SectionGenerators.Formula, Gen.Double[1e-9, 1 - 1e-9]).Hold((section, x) =>
         {
             double half = section.HalfThickness(x);
             return half > 0 && half <= 0.50015 * section.ThicknessRatio && double.IsFinite(section.Camber(x)) && double.IsFinite(section.CamberSlope(x))

@@ -62,7 +62,7 @@ public sealed class ManifoldKernelMeshTests : IDisposable
     public void Volume_of_union_and_common_part_is_the_sum_of_the_volumes()
     {
         // Inclusion and exclusion, for a box and a turned cylinder anywhere near it.
-        Gen.Select(Gen.Double[-0.03, 0.03], Gen.Double[-0.03, 0.03], Gen.Double[-0.03, 0.03], Gen.Double[0, 3], Gen.Double[0.001, 0.02], Gen.Double[0.002, 0.06]).Sample(
+        Gen.Select(Gen.Double[-0.03, 0.03], Gen.Double[-0.03, 0.03], Gen.Double[-0.03, 0.03], Gen.Double[0, 3], Gen.Double[0.001, 0.02], Gen.Double[0.002, 0.06]).Hold(
             (x, y, z, angle, diameter, length) =>
             {
                 SolidExpression box = Shapes.Block(new(-0.02, -0.01, -0.015), new(0.04, 0.02, 0.03));

@@ -16,7 +16,7 @@ public sealed class ZeroEdgesTests
 
     [Fact]
     public void Edge_whose_ends_meet_goes_with_its_two_triangles() =>
-        Gen.Int[0, Ball.Corners.Length - 1].Sample(corner =>
+        Gen.Int[0, Ball.Corners.Length - 1].Hold(corner =>
         {
             int from = Ball.Corners[corner], to = Ball.Corners[corner % 3 == 2 ? corner - 2 : corner + 1];
             float[] coordinates = Floats(Ball);
@@ -27,7 +27,7 @@ public sealed class ZeroEdgesTests
 
     [Fact]
     public void Many_points_that_round_together_leave_a_closed_mesh_without_zero_edges() =>
-        Gen.Int[2, 12].Sample(steps =>
+        Gen.Int[2, 12].Hold(steps =>
         {
             // A coarse grid brings neighbours together in clusters, as single precision does on a small scale.
             float[] coordinates = Array.ConvertAll(Floats(SampleMeshes.Ball(1, default, 24)), c => MathF.Round(c * steps) / steps);
