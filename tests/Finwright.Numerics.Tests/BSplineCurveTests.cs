@@ -27,7 +27,7 @@ public sealed class BSplineCurveTests
         {
             BSplineCurve curve = BSplineCurve.WithUniformKnots(p.X, p.Y);
             for (int k = 0; k <= 20; k++)
-                Assert.Equal(DeBoor(curve.Knots, p.X, k / 20.0), curve.At(k / 20.0).X, 12);
+                Assert.Equal(DeBoor(curve.Knots, p.X, k / 20.0), curve.At(k / 20.0).X, 1e-12);
         });
     }
 
