@@ -34,6 +34,23 @@ public sealed class NewTests : IDisposable
     }
 
     [Fact]
+    public void New_with_clamp_rods_writes_rods_that_fit_a_thick_root()
+    {
+        ProgramRun.Of("new", _folder["mine.fin.json"], "--family", "wide-delta", "--fixing", "clamp-rods");
+        Assert.Equal(2, Read().Hardware.ClampRods.Count);
+        ProgramRun check = ProgramRun.Of("check", _folder["mine.fin.json"]);
+        Assert.True(check.ExitCode == ExitCode.Good, check.Out + check.Error);
+    }
+
+    [Fact]
+    public void New_of_the_deepest_blade_writes_a_design_without_errors()
+    {
+        ProgramRun.Of("new", _folder["mine.fin.json"], "--span-mm", "800", "--area-cm2", "1400");
+        ProgramRun check = ProgramRun.Of("check", _folder["mine.fin.json"]);
+        Assert.True(check.ExitCode == ExitCode.Good, check.Out + check.Error);
+    }
+
+    [Fact]
     public void New_puts_each_number_where_it_belongs()
     {
         ProgramRun run = ProgramRun.Of(

@@ -26,13 +26,15 @@ internal static class CarbonRodFeatures
         double rootX = OnChord(plan, 0, rod.RootChordPercent), tipX = OnChord(plan, span, rod.TipChordPercent ?? rod.RootChordPercent);
         double diameter = rod.DiameterMm * 1e-3 + plan.BoreAllowance;
         RodBore bore = new(rootX, tipX, diameter, plan.Blade, plan.Skin);
+        double fromY = -rod.IntoBaseMm * 1e-3;
         double? depth = rod.ToDepthMm is { } asked
             ? CheckedDepth(plan, bore, asked * 1e-3, margin, name, path)
-            : bore.DeepestFor(margin, Shortest) ?? ReportShortest(plan, bore, margin, name, path);
+            : bore.DeepestFor(margin, Shortest) is { } deepest
+                ? ClearOfEarlierRods(plan, bore, fromY, deepest)
+                : ReportShortest(plan, bore, margin, name, path);
         if (depth is not { } toY)
             return;
 
-        double fromY = -rod.IntoBaseMm * 1e-3;
         FeatureVolume volume = bore.Between(fromY, toY);
         bool throughTop = fromY < 0 && !plan.Base.Holds(volume.From);
         if (plan.AsOne && !throughTop && IsCovered(plan, bore.Between(0, toY)))
@@ -56,6 +58,33 @@ internal static class CarbonRodFeatures
         });
         plan.Add(new HardwareItem(
             HardwareKind.CarbonRod, $"{Mm(rod.DiameterMm * 1e-3)} carbon rod", (volume.To - volume.From).Length - RodShort, 1, name));
+    }
+
+    // Rods placed by shares of the chord draw together toward a narrow tip: one that may go as deep as it can ends before it
+    // meets a rod listed before it. Rods that meet already near the root are left for the check of meetings to report.
+    private static double ClearOfEarlierRods(FeaturePlan plan, RodBore bore, double fromY, double deepest)
+    {
+        FeatureVolume[] earlier = [.. plan.Features.Where(feature => feature.Kind == FeatureKind.CarbonRodBore).Select(feature => feature.Volume)];
+        bool IsClear(double toY)
+        {
+            FeatureVolume volume = bore.Between(fromY, toY);
+            return earlier.All(other => volume.DistanceTo(other) >= plan.Line);
+        }
+
+        if (deepest <= Shortest || IsClear(deepest) || !IsClear(Shortest))
+            return deepest;
+        const double step = 1e-4;
+        int good = (int)Math.Ceiling(Shortest / step), bad = (int)Math.Ceiling(deepest / step);
+        while (bad - good > 1)
+        {
+            int middle = (good + bad) / 2;
+            if (IsClear(middle * step))
+                good = middle;
+            else
+                bad = middle;
+        }
+
+        return Math.Min(good * step, deepest);
     }
 
     private static double? CheckedDepth(FeaturePlan plan, RodBore bore, double toY, double margin, string name, string path)

@@ -108,7 +108,11 @@ internal sealed class NewCommand : ProgramCommand
                 Printed = asOne ? BasePrinting.AsOne : BasePrinting.Separate,
                 Measured = box == BoxKind.Measured ? MeasuredBox(arguments) : null,
             },
-            Hardware = new() { CarbonRods = fixing == Fixing.BaseOnly && !asOne ? HoldingRods : [] },
+            Hardware = new()
+            {
+                CarbonRods = fixing == Fixing.BaseOnly && !asOne ? HoldingRods : [],
+                ClampRods = fixing == Fixing.ClampRods ? ClampRods : [],
+            },
         };
         return DesignWriter.Write(design, compact: !arguments.GetValue(_full));
     }
@@ -119,6 +123,9 @@ internal sealed class NewCommand : ProgramCommand
         new() { RootChordPercent = 28, IntoBaseMm = 25 },
         new() { RootChordPercent = 52, IntoBaseMm = 25 },
     ];
+
+    /// <summary>Two rods between the box bolts of a usual base; shallow ones, for the blade is thickest near the root.</summary>
+    private static IReadOnlyList<ClampRod> ClampRods { get; } = [new() { FromFrontMm = 58, BladeDepthMm = 25 }, new() { FromFrontMm = 84, BladeDepthMm = 25 }];
 
     /// <summary>The outline as points that can be moved, to a ten-thousandth of a millimetre.</summary>
     private static Outline AsPoints(Outline outline)

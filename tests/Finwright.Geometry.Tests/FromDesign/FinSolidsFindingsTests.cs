@@ -1,4 +1,5 @@
 using Finwright.Design;
+using Finwright.Geometry.Features;
 using Finwright.Geometry.FromDesign;
 using Finwright.Geometry.Tests.Features;
 
@@ -61,6 +62,22 @@ public sealed class FinSolidsFindingsTests
         Finding finding = Only(design, "pockets-meet");
         Assert.Equal(Severity.Error, finding.Severity);
         Assert.StartsWith("$.hardware.carbon_rods[1].", finding.Path, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_rod_that_goes_as_deep_as_it_can_ends_before_it_meets_an_earlier_rod()
+    {
+        // 6 mm apart at the root, drawing together toward the tip.
+        FinDesign design = Design with
+        {
+            Hardware = new() { CarbonRods = [new() { RootChordPercent = 40, TipChordPercent = 50 }, new() { RootChordPercent = 43, TipChordPercent = 45 }] },
+        };
+        List<Finding> findings = [];
+        BoreRecord[] bores = [.. FinSolids.Build(design, TestDesigns.Broad, Skin, findings)!.Bores.Where(bore => bore.Name.StartsWith("carbon", StringComparison.Ordinal))];
+        Assert.DoesNotContain(findings, finding => finding.Severity == Severity.Error);
+        FeatureVolume first = FeatureVolume.Cylinder(bores[0].Diameter, bores[0].From, bores[0].To), second = FeatureVolume.Cylinder(bores[1].Diameter, bores[1].From, bores[1].To);
+        Assert.InRange(first.DistanceTo(second), design.Print.LineWidthMm * 1e-3 - 1e-9, 1e-3);
+        Assert.InRange(bores[1].To.Y, 0.02, bores[0].To.Y - 0.01);
     }
 
     [Fact]
