@@ -18,7 +18,7 @@ public static class PackFolder
     /// <summary>Value of the summary's field <c>kind</c>.</summary>
     public const string SummaryKind = "finwright-pack";
 
-    private const string WorkName = ".finwright-unfinished";
+    private const string WorkName = ".finwright-unfinished", LockName = ".finwright-busy";
 
     /// <summary>Says whether a pack may go into a folder, before the long work begins.</summary>
     /// <param name="folder">The folder; need not exist.</param>
@@ -29,10 +29,11 @@ public static class PackFolder
         ArgumentException.ThrowIfNullOrEmpty(folder);
         Guarded(folder, () =>
         {
-            if (!overwrite && Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any(entry => Path.GetFileName(entry) != WorkName) && EarlierFiles(folder) is null)
+            if (!overwrite && Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any(entry => Path.GetFileName(entry) is not (WorkName or LockName)) && EarlierFiles(folder) is null)
                 throw new PackFolderException($"\"{folder}\" holds files that are not an earlier pack.", "Name an empty or new folder with --out, or allow it with --overwrite; other files are kept.");
-            string work = CreateWorkFolder(folder);
-            RemoveWorkFolder(work);
+            string nearest = Nearest(folder);
+            using FileStream turn = TakeTurn(folder, nearest);
+            RemoveWorkFolder(CreateWorkFolder(nearest));
         });
     }
 
@@ -51,7 +52,9 @@ public static class PackFolder
         Check(folder, overwrite);
         Guarded(folder, () =>
         {
-            string work = CreateWorkFolder(folder);
+            string nearest = Nearest(folder);
+            using FileStream turn = TakeTurn(folder, nearest);
+            string work = CreateWorkFolder(nearest);
             try
             {
                 foreach (PackFile file in files)
@@ -130,10 +133,10 @@ public static class PackFolder
             && Path.GetExtension(file) is ".3mf" or ".stl" or ".step" or ".svg" or ".png" or ".json" or ".txt";
     }
 
-    private static string CreateWorkFolder(string folder)
+    // The folder or, when it is still to be made, the nearest one above that exists: work there is on the same disk as the
+    // target, so that a move is a rename.
+    private static string Nearest(string folder)
     {
-        // In the folder or, when it is still to be made, in the nearest one above that exists: on the same disk as the target,
-        // so that a move is a rename.
         string nearest = Path.GetFullPath(folder);
         while (!Directory.Exists(nearest))
         {
@@ -142,6 +145,34 @@ public static class PackFolder
             nearest = Path.GetDirectoryName(nearest) ?? throw new DirectoryNotFoundException("The disk does not exist.");
         }
 
+        return nearest;
+    }
+
+    /// <summary>
+    /// Holds a lock until disposed, so that two packs never write in one place at once; the system drops it with the process.
+    /// Waits a few seconds for another pack's turn to end: writing takes less than one.
+    /// </summary>
+    private static FileStream TakeTurn(string folder, string nearest)
+    {
+        const int tries = 100;
+        string path = Path.Combine(nearest, LockName);
+        for (int i = 1; ; i++)
+        {
+            try
+            {
+                return new(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 1, FileOptions.DeleteOnClose);
+            }
+            catch (IOException busy) when (File.Exists(path))
+            {
+                if (i == tries)
+                    throw new PackFolderException($"Another pack is being written to \"{folder}\" or beside it at this moment.", "Wait until it is done, and make this one again.", busy);
+                Thread.Sleep(50);
+            }
+        }
+    }
+
+    private static string CreateWorkFolder(string nearest)
+    {
         string work = Path.Combine(nearest, WorkName);
         RemoveWorkFolder(work);
         Directory.CreateDirectory(work);

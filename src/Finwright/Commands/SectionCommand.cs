@@ -95,8 +95,6 @@ internal sealed class SectionCommand : ProgramCommand
         }
 
         remarks.AddRange(reading.Notes);
-        if (reading.MaximumError > 0)
-            remarks.Add($"The section stays within {100 * reading.MaximumError:0.####} % of the chord of every point.");
         return reading.Section;
     }
 

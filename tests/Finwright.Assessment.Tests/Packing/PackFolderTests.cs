@@ -42,6 +42,17 @@ public sealed class PackFolderTests : IDisposable
         Assert.Equal(["holiday.jpg", "parts/blade.stl", "summary.json"], Names(Target));
     }
 
+    [Fact]
+    public void Write_of_many_packs_at_once_into_one_folder_leaves_one_whole_pack()
+    {
+        string[] texts = ["one", "two", "three", "four", "five", "six"];
+        Parallel.ForEach(texts, new ParallelOptions { MaxDegreeOfParallelism = texts.Length, CancellationToken = TestContext.Current.CancellationToken }, text =>
+            PackFolder.Write(Target, [.. Pack(text, "plate-1.3mf")], overwrite: false, TestContext.Current.CancellationToken));
+        Assert.Equal(["parts/blade.stl", "plate-1.3mf", "summary.json"], Names(Target));
+        Assert.Contains(File.ReadAllText(Path.Combine(Target, "parts", "blade.stl")), texts, StringComparer.Ordinal);
+        Assert.Single(Directory.GetFileSystemEntries(_place));
+    }
+
     [Theory]
     [InlineData("[]")]
     [InlineData("{")]
