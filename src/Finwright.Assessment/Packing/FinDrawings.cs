@@ -13,7 +13,8 @@ internal static class FinDrawings
     /// <summary>Greatest distance between a drawn line and the true one: a tenth of a pen's width.</summary>
     private const double Tolerance = 2e-5;
 
-    private const int PointsRound = 240;
+    // Odd, so that one point is the nose.
+    private const int PointsRound = 241;
     private const int SectionCount = 5;
     private const int CirclePoints = 48;
 

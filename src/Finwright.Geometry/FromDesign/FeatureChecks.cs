@@ -13,12 +13,20 @@ internal static class FeatureChecks
     public static void Check(FeaturePlan plan)
     {
         BladeOnBase(plan);
+        // What stands beside the blade is said once for a bolt or rod, not again for its bore and its nut.
+        HashSet<string> beside = new(StringComparer.Ordinal);
         foreach (PlacedFeature feature in plan.Features)
         {
             if (feature.Kind is FeatureKind.CavityRoom or FeatureKind.LidRecess)
                 continue;
             Hull(plan, feature);
-            if (feature.IsInBlade && feature.Kind != FeatureKind.CarbonRodBore)
+            bool judged = feature.IsInBlade && feature.Kind != FeatureKind.CarbonRodBore;
+            if (judged && Beside(plan, feature) is { } gap)
+            {
+                if (beside.Add(feature.Owner))
+                    ReportBeside(plan, feature, gap);
+            }
+            else if (judged)
                 Wall(plan, feature, Clearance.InBlade(feature.Volume, plan.Blade, plan.Skin));
             if (feature.IsInBase)
                 Wall(plan, feature, Clearance.InBase(feature.Volume, plan.Base, Faces(plan, feature)));
@@ -72,6 +80,22 @@ internal static class FeatureChecks
             Mm(wall), Mm(plan.Line));
     }
 
+    /// <summary>How far the lower end of a feature stands ahead of the blade (negative) or behind it (positive); null when it does not.</summary>
+    private static double? Beside(FeaturePlan plan, PlacedFeature feature)
+    {
+        Point3 lowest = feature.Volume.From.Y > feature.Volume.To.Y ? feature.Volume.From : feature.Volume.To;
+        double y = Math.Clamp(lowest.Y, 0, plan.Blade.Span);
+        double ahead = lowest.X - plan.Blade.Outline.LeadingEdge(y), behind = lowest.X - plan.Blade.Outline.TrailingEdge(y);
+        return ahead < 0 ? ahead : behind > 0 ? behind : null;
+    }
+
+    private static void ReportBeside(FeaturePlan plan, PlacedFeature feature, double gap) =>
+        plan.Report(
+            "blade-does-not-reach", Severity.Error, feature.Path,
+            $"The blade does not reach the {feature.Name.Split(':')[0]}: it stands {Mm(Math.Abs(gap))} {(gap < 0 ? "ahead of the leading" : "behind the trailing")} edge.",
+            "Move the blade with \"blade_offset_mm\", give it a longer root chord, or choose another fixing: with \"base-only\" the bolts end in the base and carbon rods hold the blade.",
+            Mm(Math.Abs(gap)), Mm(0));
+
     private static void Wall(FeaturePlan plan, PlacedFeature feature, Clearance clearance)
     {
         if (JudgeWall(clearance.Wall, plan.Line) is not { } severity)
@@ -93,13 +117,29 @@ internal static class FeatureChecks
     private static void Meetings(FeaturePlan plan)
     {
         IReadOnlyList<PlacedFeature> all = plan.Features;
+        // Of two bolts, rods or cavities only the closest pair of bores and pockets is told.
+        Dictionary<(string, string), (PlacedFeature Feature, string Other, double Distance)> closest = [];
+        List<(string, string)> order = [];
         for (int i = 0; i < all.Count; i++)
         {
             if (plan.Slot is { } slot && all[i].IsInBlade)
-                Meeting(plan, all[i], "the strip's slot", slot.DistanceFrom(all[i].Volume).Wall);
+                Note(all[i], "", "the strip's slot", slot.DistanceFrom(all[i].Volume).Wall);
             for (int j = 0; j < i; j++)
                 if (all[i].Owner != all[j].Owner && MayMeet(all[i].Volume, all[j].Volume, plan.Line))
-                    Meeting(plan, all[i], $"the {all[j].Name}", all[i].Volume.DistanceTo(all[j].Volume));
+                    Note(all[i], all[j].Owner, $"the {all[j].Name}", all[i].Volume.DistanceTo(all[j].Volume));
+        }
+
+        foreach ((string, string) pair in order)
+            Meeting(plan, closest[pair].Feature, closest[pair].Other, closest[pair].Distance);
+
+        void Note(PlacedFeature feature, string otherOwner, string other, double distance)
+        {
+            (string, string) pair = (feature.Owner, otherOwner);
+            if (!closest.TryGetValue(pair, out var known))
+                order.Add(pair);
+            else if (known.Distance <= distance)
+                return;
+            closest[pair] = (feature, other, distance);
         }
     }
 
@@ -112,7 +152,9 @@ internal static class FeatureChecks
             distance <= 0
                 ? $"The {feature.Name} runs into {other}."
                 : $"The {feature.Name} leaves {Mm(distance)} to {other}; one printed line is {Mm(plan.Line)}.",
-            $"Move one of them by {Mm(plan.Line - Math.Max(0, distance))} or more.",
+            distance <= 0
+                ? $"Move one of them until at least {Mm(plan.Line)} of plastic is left between them."
+                : $"Move one of them by {Mm(plan.Line - distance)} or more.",
             Mm(Math.Max(0, distance)), Mm(plan.Line));
     }
 

@@ -116,7 +116,8 @@ public sealed class FinSolidsFindingsTests
         TaperedBlade narrow = new(0.3, 0.1, 0.06, 5 * Math.PI / 180, 0.12);
         List<Finding> findings = [];
         Assert.Null(FinSolids.Build(Design with { Base = new() { Fixing = Fixing.ThroughBolts } }, narrow, narrow.Mesh(20, 60), findings));
-        Assert.Contains(findings, f => f.Code == "feature-outside-skin" && f.Message.StartsWith("Front box bolt: bore", StringComparison.Ordinal));
+        Assert.Single(findings, f => f.Code == "blade-does-not-reach" && f.Message.StartsWith("The blade does not reach the front box bolt", StringComparison.Ordinal) && f.Message.Contains("ahead of the leading edge", StringComparison.Ordinal));
+        // The rear bolt still meets the blade, but where it is thinner than the bore.
         Assert.Contains(findings, f => f.Code == "feature-outside-skin" && f.Message.StartsWith("Rear box bolt: bore", StringComparison.Ordinal));
     }
 
