@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using System.Text.Json;
 
 namespace Finwright.Assessment.Packing;
@@ -18,7 +20,8 @@ public static class PackFolder
     /// <summary>Value of the summary's field <c>kind</c>.</summary>
     public const string SummaryKind = "finwright-pack";
 
-    private const string WorkName = ".finwright-unfinished", LockName = ".finwright-busy";
+    private const string WorkName = ".finwright-unfinished-";
+    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(5);
 
     /// <summary>Says whether a pack may go into a folder, before the long work begins.</summary>
     /// <param name="folder">The folder; need not exist.</param>
@@ -27,14 +30,7 @@ public static class PackFolder
     public static void Check(string folder, bool overwrite)
     {
         ArgumentException.ThrowIfNullOrEmpty(folder);
-        Guarded(folder, () =>
-        {
-            if (!overwrite && Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any(entry => Path.GetFileName(entry) is not (WorkName or LockName)) && EarlierFiles(folder) is null)
-                throw new PackFolderException($"\"{folder}\" holds files that are not an earlier pack.", "Name an empty or new folder with --out, or allow it with --overwrite; other files are kept.");
-            string nearest = Nearest(folder);
-            using FileStream turn = TakeTurn(folder, nearest);
-            RemoveWorkFolder(CreateWorkFolder(nearest));
-        });
+        InTurn(folder, () => RemoveWorkFolder(Prepare(folder, overwrite)));
     }
 
     /// <summary>Writes a pack.</summary>
@@ -49,12 +45,10 @@ public static class PackFolder
         ArgumentNullException.ThrowIfNull(files);
         if (!files.Any(file => file.Path == SummaryName))
             throw new ArgumentException($"A pack needs a {SummaryName}.", nameof(files));
-        Check(folder, overwrite);
-        Guarded(folder, () =>
+        ArgumentException.ThrowIfNullOrEmpty(folder);
+        InTurn(folder, () =>
         {
-            string nearest = Nearest(folder);
-            using FileStream turn = TakeTurn(folder, nearest);
-            string work = CreateWorkFolder(nearest);
+            string work = Prepare(folder, overwrite);
             try
             {
                 foreach (PackFile file in files)
@@ -148,35 +142,53 @@ public static class PackFolder
         return nearest;
     }
 
-    /// <summary>
-    /// Holds a lock until disposed, so that two packs never write in one place at once; the system drops it with the process.
-    /// Waits a few seconds for another pack's turn to end: writing takes less than one.
-    /// </summary>
-    private static FileStream TakeTurn(string folder, string nearest)
+    /// <summary>Refuses a folder of other files, else makes an empty hidden folder beside the target, on the same disk.</summary>
+    private static string Prepare(string folder, bool overwrite)
     {
-        const int tries = 100;
-        string path = Path.Combine(nearest, LockName);
-        for (int i = 1; ; i++)
-        {
-            try
-            {
-                return new(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 1, FileOptions.DeleteOnClose);
-            }
-            catch (IOException busy) when (File.Exists(path))
-            {
-                if (i == tries)
-                    throw new PackFolderException($"Another pack is being written to \"{folder}\" or beside it at this moment.", "Wait until it is done, and make this one again.", busy);
-                Thread.Sleep(50);
-            }
-        }
-    }
-
-    private static string CreateWorkFolder(string nearest)
-    {
-        string work = Path.Combine(nearest, WorkName);
+        if (!overwrite && Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any(entry => !Path.GetFileName(entry).StartsWith(WorkName, StringComparison.Ordinal)) && EarlierFiles(folder) is null)
+            throw new PackFolderException($"\"{folder}\" holds files that are not an earlier pack.", "Name an empty or new folder with --out, or allow it with --overwrite; other files are kept.");
+        string work = WorkFolder(folder);
         RemoveWorkFolder(work);
         Directory.CreateDirectory(work);
         return work;
+    }
+
+    /// <summary>Where a pack for a folder is put together; named after the folder, so that packs side by side do not share it.</summary>
+    internal static string WorkFolder(string folder) => Path.Combine(Nearest(folder), WorkName + Key(folder));
+
+    private static string Key(string folder) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)))))[..16];
+
+    /// <summary>
+    /// Does something while no other process or thread of this user works on the same folder. Waits a few seconds for another's
+    /// turn to end: writing takes less than one. The system ends the turn of a process that died.
+    /// </summary>
+    private static void InTurn(string folder, Action action) => Guarded(folder, () =>
+    {
+        using Mutex turn = new(initiallyOwned: false, "finwright-pack-" + Key(folder));
+        if (!Take(turn))
+            throw new PackFolderException($"Another pack is being written to \"{folder}\" at this moment.", "Wait until it is done, and make this one again.");
+        try
+        {
+            action();
+        }
+        finally
+        {
+            turn.ReleaseMutex();
+        }
+    });
+
+    private static bool Take(Mutex turn)
+    {
+        try
+        {
+            return turn.WaitOne(LongestWait);
+        }
+        catch (AbandonedMutexException)
+        {
+            // Its owner died; what it left is removed before work begins.
+            return true;
+        }
     }
 
     private static void RemoveWorkFolder(string work)

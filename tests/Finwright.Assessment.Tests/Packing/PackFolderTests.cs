@@ -109,10 +109,13 @@ public sealed class PackFolderTests : IDisposable
     [Fact]
     public void What_an_interrupted_write_left_is_cleared_away()
     {
-        Directory.CreateDirectory(Path.Combine(Target, ".finwright-unfinished"));
-        File.WriteAllText(Path.Combine(Target, ".finwright-unfinished", "old.stl"), "half");
+        Directory.CreateDirectory(Target);
+        string left = PackFolder.WorkFolder(Target);
+        Directory.CreateDirectory(left);
+        File.WriteAllText(Path.Combine(left, "old.stl"), "half");
         PackFolder.Write(Target, Pack("one"), overwrite: false, TestContext.Current.CancellationToken);
         Assert.Equal(["parts/blade.stl", "summary.json"], Names(Target));
+        Assert.False(Directory.Exists(left));
     }
 
     private static PackFile[] Pack(string content, params string[] more)
