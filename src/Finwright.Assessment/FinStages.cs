@@ -32,7 +32,7 @@ public static class FinStages
     /// <summary>Base, bores, pockets, slot and cavities, placed, checked and written down; nothing is cut yet.</summary>
     public static Stage<FinSolids> Solid { get; } = new(
         "solid",
-        version: 1,
+        version: 2,
         "placing rods, bolts and pockets",
         share: 3,
         design => Blank(design) with
@@ -42,7 +42,9 @@ public static class FinStages
             Print = Allowances(design.Print),
         },
         after: [Shape, Skin],
-        work => FinSolids.Build(work.Design, work.Of(Shape), work.Of(Skin), work.Findings));
+        work => SkinProof.Holds(work.Of(Skin), work.Kernel, work.Findings, work.Cancellation)
+            ? FinSolids.Build(work.Design, work.Of(Shape), work.Of(Skin), work.Findings)
+            : null);
 
     /// <summary>Everything cut, laid on the bed and spread over plates.</summary>
     public static Stage<PartPlan> Parts { get; } = new(

@@ -41,12 +41,6 @@ public sealed class BSplineCurve
     /// <summary>Degree of the pieces, 1 to 3.</summary>
     public int Degree { get; }
 
-    /// <summary>Number of control points.</summary>
-    public int ControlPointCount => _controlX.Length;
-
-    /// <summary>First coordinates of the control points.</summary>
-    public ReadOnlySpan<double> ControlX => _controlX;
-
     /// <summary>Second coordinates of the control points.</summary>
     public ReadOnlySpan<double> ControlY => _controlY;
 

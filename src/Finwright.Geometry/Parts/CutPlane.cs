@@ -27,10 +27,6 @@ public readonly record struct CutPlane(Point3 Through, double Slope)
     /// <summary>How far a point lies beyond the plane on the tip's side, metres.</summary>
     public double Beyond(Point3 point) => Normal.Dot(point) - Offset;
 
-    /// <summary>Depth of the plane at a place along the chord, metres.</summary>
-    /// <param name="x">Design axis, metres.</param>
-    public double DepthAt(double x) => Through.Y + Math.Tan(Slope) * (x - Through.X);
-
     /// <summary>The part of a solid on the tip's side.</summary>
     /// <param name="solid">What is cut.</param>
     /// <param name="gap">Half of it is taken off, metres.</param>

@@ -5,7 +5,8 @@ namespace Finwright.Geometry.Solids;
 /// <param name="Height">Where the slice lies along that axis, metres.</param>
 /// <param name="SignedArea">Area of the slice's rings with their signs, m².</param>
 /// <param name="FilledArea">Area that the rings fill, m².</param>
-public sealed record Fold(int Axis, double Height, double SignedArea, double FilledArea);
+/// <param name="Share">Disagreement of the two areas over the filled area of the largest slice along the axis.</param>
+public sealed record Fold(int Axis, double Height, double SignedArea, double FilledArea, double Share);
 
 /// <summary>
 /// Looks for surfaces that run through themselves, such as a loft whose edges cross. A closed mesh can do so and still
@@ -50,7 +51,7 @@ public static class FoldCheck
                 if (Math.Abs(area.SignedArea - area.FilledArea) is var difference && difference > worstShare * largest)
                 {
                     worstShare = difference / largest;
-                    worst = new(axis, area.Height, area.SignedArea, area.FilledArea);
+                    worst = new(axis, area.Height, area.SignedArea, area.FilledArea, worstShare);
                 }
         }
 
