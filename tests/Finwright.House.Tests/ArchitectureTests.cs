@@ -10,8 +10,9 @@ public sealed class ArchitectureTests
         ["Finwright.Numerics"] = [],
         ["Finwright.Design"] = [],
         ["Finwright.Geometry"] = ["Finwright.Numerics", "Finwright.Design"],
-        ["Finwright.Assessment"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry"],
-        ["Finwright"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Assessment"],
+        ["Finwright.Water"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry"],
+        ["Finwright.Assessment"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water"],
+        ["Finwright"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Assessment"],
     };
 
     [Fact]
@@ -62,7 +63,7 @@ public sealed class ArchitectureTests
     public void Numeric_kernels_do_not_know_files_screens_or_the_design_file()
     {
         // The mapping from the design file and the readers and writers are the edges; everything else is kernel.
-        string[] kernels = ["src/Finwright.Numerics/", "src/Finwright.Geometry/"];
+        string[] kernels = ["src/Finwright.Numerics/", "src/Finwright.Geometry/", "src/Finwright.Water/"];
         string[] edges = ["/FromDesign/", "/Files/", "/Pictures/"];
         string[] files = [.. Repository.Files.Where(f => f.EndsWith(".cs", StringComparison.Ordinal)
             && kernels.Any(k => f.StartsWith(k, StringComparison.Ordinal))
