@@ -32,6 +32,26 @@ public enum WaterKind
     Fresh,
 }
 
+/// <summary>How disturbed the water is; decides how long the flow over the blade stays laminar.</summary>
+public enum WaterState
+{
+    /// <summary>Mirror-smooth, close under the shore.</summary>
+    [Input("Mirror-smooth, close under the shore.")]
+    Glassy,
+
+    /// <summary>Ripples, no waves.</summary>
+    [Input("Ripples, no waves.")]
+    Ripples,
+
+    /// <summary>Short chop, as a planing wind raises.</summary>
+    [Input("Short chop, as a planing wind raises.")]
+    Chop,
+
+    /// <summary>Steep chop, current or broken waves.</summary>
+    [Input("Steep chop, current or broken waves.")]
+    Rough,
+}
+
 /// <summary>Who sails the fin, on what, and where.</summary>
 public sealed record Brief
 {
@@ -94,4 +114,8 @@ public sealed record Brief
     /// <summary>Water temperature, °C.</summary>
     [Input("Water temperature.", Minimum = 0, Maximum = 35, Reason = "The standard temperature of model-basin work (ITTC 7.5-02-01-03).")]
     public double WaterTemperatureCelsius { get; init; } = 15;
+
+    /// <summary>How disturbed the water is.</summary>
+    [Input("How disturbed the water is; decides how long the flow over the blade stays laminar.", Reason = "A wind that lets a board plane raises chop (common practice, no source).")]
+    public WaterState WaterState { get; init; } = WaterState.Chop;
 }

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Finwright.Design;
 
 /// <summary>Ready outline families; each only produces points that can then be moved.</summary>
@@ -34,6 +36,23 @@ public enum TipStyle
     /// <summary>Cut off flat at the full depth.</summary>
     [Input("Cut off flat at the full depth.")]
     Flat,
+}
+
+/// <summary>How a side of the blade is finished.</summary>
+public enum Finish
+{
+    /// <summary>Filled, sanded and polished until it shines.</summary>
+    [Input("Filled, sanded and polished until it shines.")]
+    Polished,
+
+    /// <summary>Filled and wet-sanded with 400 grit: smooth and matt.</summary>
+    [JsonStringEnumMemberName("grit-400")]
+    [Input("Filled and wet-sanded with 400 grit: smooth and matt.")]
+    Grit400,
+
+    /// <summary>As it comes off the printer, layer lines and all.</summary>
+    [Input("As it comes off the printer, layer lines and all.")]
+    BarePrint,
 }
 
 /// <summary>The blade.</summary>
@@ -74,6 +93,14 @@ public sealed record Shape
     /// <summary>Flange at the root; null for none.</summary>
     [Input("Flange at the root that lies against the hull or the base, with a fillet into the blade.", Reason = "Left out: none.")]
     public Flange? Flange { get; init; }
+
+    /// <summary>Finish of the starboard side.</summary>
+    [Input("Finish of the starboard side.", Reason = "400 to 600 grit, matt, is what many makers stop at (common practice, no source).")]
+    public Finish StarboardFinish { get; init; } = Finish.Grit400;
+
+    /// <summary>Finish of the port side.</summary>
+    [Input("Finish of the port side.", Reason = "As the other side: 400 to 600 grit, matt (common practice, no source).")]
+    public Finish PortFinish { get; init; } = Finish.Grit400;
 
     /// <summary>Greatest distance between the true skin and the mesh, mm.</summary>
     [Input("Greatest distance between the true skin and its flat facets.", Minimum = 0.0005, Maximum = 0.2, Reason = "A tenth of a usual layer: finer than the printer can show.")]

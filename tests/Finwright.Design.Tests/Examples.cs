@@ -24,7 +24,7 @@ internal static class Examples
           "brief": {
             "rider_mass_kg": 74.5, "sail_area_m2": 5.3, "side_force_n": 310, "draught_limit_mm": 300,
             "getting_going_speed_m_per_s": 4.5, "cruise_speed_m_per_s": 8, "top_speed_m_per_s": 12,
-            "weed": "thick", "water": "brackish",
+            "weed": "thick", "water": "brackish", "water_state": "ripples",
           },
           "shape": {
             "outline": { "family": "wide-delta", "span_mm": 210, "area_cm2": 290, "rake_degrees": 36 },
@@ -37,6 +37,7 @@ internal static class Examples
               { "name": "estuary", "points": [[1, 0.002], [0.7, 0.03], [0.35, 0.05], [0.1, 0.035], [0, 0], [0.1, -0.035], [0.35, -0.05], [0.7, -0.03], [1, -0.002]] },
             ],
             "tip": "rounded", "tip_rounding_mm": 4,
+            "starboard_finish": "polished", "port_finish": "bare-print",
             "strip": { "sheet_mm": 0.3, "overhang_mm": 12 },
             "flange": { "overhang_mm": 8, "fillet_mm": 6 },
           },

@@ -73,6 +73,8 @@ public sealed class FieldTests
     [InlineData(Fixing.ThroughBolts, "through-bolts")]
     [InlineData(OutlineFamily.SteepRake, "steep-rake")]
     [InlineData(Thread.M6, "M6")]
+    [InlineData(Finish.Grit400, "grit-400")]
+    [InlineData(Finish.BarePrint, "bare-print")]
     public void Words_are_spelt_with_hyphens_and_threads_as_marked_on_the_bolt(object value, string word) =>
         Assert.Contains(
             Records().SelectMany(form => form.Fields).Where(field => field.Form.Type == value.GetType()),
