@@ -114,6 +114,16 @@ public sealed class Blade : BladeShape
     /// <param name="y">Depth, metres.</param>
     public double EdgeThickness(double y) => EdgeWithin(ThicknessRatio(y) * _outline.Chord(y)) * RunOut(y);
 
+    /// <summary>The section at depth y as a section of unit chord, as it is made: with its trailing edge, without twist.</summary>
+    /// <param name="y">Depth, metres, 0 to the span.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The depth is outside the blade, or the blade has closed there.</exception>
+    public Section SectionAt(double y)
+    {
+        if (!(y >= 0 && y <= Span) || !(_outline.Chord(y) > ClosedChord))
+            throw new ArgumentOutOfRangeException(nameof(y), y, $"There is a section only where the blade has a chord, from 0 to {Span} m.");
+        return new SectionOfBlade(this, y);
+    }
+
     /// <inheritdoc/>
     public override Point3 Skin(double y, double u)
     {
@@ -237,7 +247,7 @@ public sealed class Blade : BladeShape
         return (k, s * s * (3 - 2 * s));
     }
 
-    private FormOrdinates OrdinatesAt(in BladeFrame frame, double station)
+    internal FormOrdinates OrdinatesAt(in BladeFrame frame, double station)
     {
         FormOrdinates own = _forms[frame.Form].At(station);
         return frame.Weight > 0 ? FormOrdinates.Mix(own, _forms[frame.Form + 1].At(station), frame.Weight) : own;

@@ -31,6 +31,9 @@ internal sealed class StationForm
     /// <summary>Half thickness at the trailing edge for a thickness ratio of 1, chords.</summary>
     public double EdgeShare { get; }
 
+    /// <summary>Places inside the chord where the curvature or its slope may jump, the start of the blunting among them.</summary>
+    public IEnumerable<double> Joins => [.. _section.Joins, .. _camberFactor is 0 ? [] : _camberSource.Joins, _peakPlace];
+
     /// <summary>Ordinates at a station of the chord for a thickness ratio and camber of 1, chords.</summary>
     public FormOrdinates At(double x)
     {
