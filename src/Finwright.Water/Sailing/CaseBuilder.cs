@@ -17,11 +17,11 @@ internal sealed class CaseBuilder(SailingBrief brief, CaseEstimates estimates, R
     public LoadCase GettingGoing()
     {
         RollBalance upright = cruise with { HangOut = estimates.GettingGoingHangOut * brief.HangOut, RigLean = 0, FinShare = estimates.GettingGoingFinShare };
-        double mean = upright.FinSideForce, force = estimates.PumpingFactor * mean;
+        double turned = Turned(estimates.GettingGoingForceAngle), mean = turned * upright.FinSideForce, force = estimates.PumpingFactor * mean;
         return Case(LoadCaseKind.GettingGoing, "getting going", brief.GettingGoingSpeed, force, 1 / estimates.PumpingFactor, estimates.PumpingFactorHigh / estimates.PumpingFactor) with
         {
             Purpose = "Least speed under load: does the fin stall or let go before the board planes?",
-            Derivation = $"Rider upright with {estimates.GettingGoingHangOut:0.##} of the full hang-out and the rig upright gives a mean of {mean * Scale:0} N on the fin, which carries {estimates.GettingGoingFinShare:0.##} of the side force (the hull the rest); pumping peaks at {estimates.PumpingFactor:0.##} times the mean. The shares are judgement.{Given}",
+            Derivation = $"Rider upright with {estimates.GettingGoingHangOut:0.##} of the full hang-out and the rig upright, borne away so that {turned:0.00} of the side force is left, gives a mean of {mean * Scale:0} N on the fin, which carries {estimates.GettingGoingFinShare:0.##} of it (the hull the rest); pumping peaks at {estimates.PumpingFactor:0.##} times the mean. In little wind the sail gives less. The shares are judgement.{Given}",
             Certainty = Certainty.Judgement,
         };
     }
@@ -39,8 +39,7 @@ internal sealed class CaseBuilder(SailingBrief brief, CaseEstimates estimates, R
 
     public LoadCase TopSpeed()
     {
-        // The rider's weight balances the whole horizontal force of the sail; bearing away turns part of it from side to drive.
-        double turned = Math.Cos(estimates.TopForceAngle) / Math.Cos(estimates.CruiseForceAngle);
+        double turned = Turned(estimates.TopForceAngle);
         RollBalance leaning = cruise with { RigLean = estimates.TopRigLean };
         double force = turned * leaning.FinSideForce;
         double bound = Math.Max(cruise.FinSideForce / force, 1);
@@ -76,10 +75,13 @@ internal sealed class CaseBuilder(SailingBrief brief, CaseEstimates estimates, R
         {
             ImpactForce = mass * estimates.GroundingDeceleration,
             Purpose = "The tip strikes ground: root joint, bolts and box. For the structure only; the water does not matter.",
-            Derivation = $"Board, rig and {estimates.GroundingRiderShare:0.00} of the rider ({mass:0} kg) brought to rest at {estimates.GroundingDeceleration:0} m/s², pushing aft at the tip. Pure judgement: a rock stops a board harder, sand softer; half to twice this is possible.",
+            Derivation = $"Board, rig and {estimates.GroundingRiderShare:P0} of the rider ({mass:0} kg in all) brought to rest at {estimates.GroundingDeceleration:0} m/s², pushing aft at the tip. Pure judgement: a rock stops a board harder, sand softer; half to twice this is possible.",
             Certainty = Certainty.Judgement,
         };
     }
+
+    // The rider's weight balances the whole horizontal force of the sail; bearing away turns part of it from side to drive.
+    private double Turned(double forceAngle) => Math.Cos(forceAngle) / Math.Cos(estimates.CruiseForceAngle);
 
     private static string Degrees(double radians) => $"{radians * 180 / Math.PI:0}";
 

@@ -22,6 +22,9 @@ public sealed record CaseEstimates
     /// </summary>
     public double GettingGoingFinShare { get; init; } = 0.95;
 
+    /// <summary>Angle of the sail's force ahead of athwartships when getting going, radians: one bears away to plane.</summary>
+    public double GettingGoingForceAngle { get; init; } = 30 * Math.PI / 180;
+
     /// <summary>Lean of the rig to windward at cruise, radians.</summary>
     public double CruiseRigLean { get; init; } = 8 * Math.PI / 180;
 
@@ -68,6 +71,7 @@ public sealed record CaseEstimates
         Require.Between(PumpingFactorHigh, 1, 5);
         Require.Between(GettingGoingFinShare, 0.1, 1);
         Require.Between(CruiseForceAngle, 0, 1.4);
+        Require.Between(GettingGoingForceAngle, CruiseForceAngle, 1.4);
         Require.Between(TopForceAngle, CruiseForceAngle, 1.4);
         Require.Between(TopShareLow, 0, 1);
         Require.Between(OverloadFactorLow, 1, OverloadFactor);
