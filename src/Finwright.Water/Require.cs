@@ -11,6 +11,12 @@ internal static class Require
             ? value
             : throw new ArgumentOutOfRangeException(name, value, $"Must lie between {least} and {greatest}.");
 
+    /// <summary>The value, when it is finite and not below another.</summary>
+    public static double AtLeast(double value, double least, [CallerArgumentExpression(nameof(value))] string name = "") =>
+        value >= least && double.IsFinite(value)
+            ? value
+            : throw new ArgumentOutOfRangeException(name, value, $"Must be finite and not below {least}.");
+
     /// <summary>The value, when it is finite and greater than zero.</summary>
     public static double Positive(double value, [CallerArgumentExpression(nameof(value))] string name = "") =>
         value > 0 && double.IsFinite(value)

@@ -59,7 +59,9 @@ public sealed record SurfaceFinish
     /// </param>
     /// <remarks>
     /// Height: the stairs, or the valleys between beads where the wall is so upright that there are no stairs. Between lines along and across the
-    /// stream, trip and friction are turned over by the square of the sine of the angle (judgement).
+    /// stream, trip and friction are turned over by the square of the sine of the angle. Lines along the stream trip like single grains here: what
+    /// trips is their starts, seams and waviness. Closely packed roughness is said to trip at 120 (from memory), so this is the hopeful end for a
+    /// printer that leaves blobs. All judgement.
     /// </remarks>
     public static SurfaceFinish BarePrint(double layer, double inclination, double lineAngle)
     {

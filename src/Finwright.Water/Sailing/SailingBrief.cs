@@ -52,8 +52,8 @@ public sealed record SailingBrief
         Require.Positive(SailArea);
         Require.Positive(BoardWidth);
         Require.Positive(GettingGoingSpeed);
-        Require.Between(CruiseSpeed, GettingGoingSpeed, double.MaxValue);
-        Require.Between(TopSpeed, CruiseSpeed, double.MaxValue);
+        Require.AtLeast(CruiseSpeed, GettingGoingSpeed);
+        Require.AtLeast(TopSpeed, CruiseSpeed);
         Require.NotNegative(RigMass);
         Require.NotNegative(BoardMass);
         Require.Between(RigCentreShare, 0, 1);

@@ -49,10 +49,16 @@ public sealed record VentilationMargins
     /// <summary>What becomes of a cavity.</summary>
     public required CavityFate Fate { get; init; }
 
+    /// <summary>
+    /// Side force below which a cavity is washed out, N, at any speed: the washout bound falls with the root of the lift coefficient, so speed drops
+    /// out. Null when the fin carries nothing or lies outside the bound's range.
+    /// </summary>
+    public required double? SideForceToRecover { get; init; }
+
     /// <summary>Share of the strips' load where the suction passes the atmosphere's pressure: where air would be drawn if it had a way; null when not known.</summary>
     public required double? SuctionShare { get; init; }
 
-    /// <summary>Share of the side force that would be kept at the same angle when fully ventilated, by linear theory; null when not known.</summary>
+    /// <summary>Share of the side force that would be kept at the same angle when fully ventilated, by linear theory under an open surface; null when not known.</summary>
     public required double? SideForceKept { get; init; }
 
     /// <summary>All margins, in the order above.</summary>
@@ -65,7 +71,7 @@ public sealed record VentilationMargins
     {
         ArgumentNullException.ThrowIfNull(state);
         state.Check();
-        (Margin recovery, CavityFate fate) = RecoveryMargin.Of(state);
+        (Margin recovery, CavityFate fate, double? recovers) = RecoveryMargin.Of(state);
         return new()
         {
             Attachment = AttachmentMargins.Attachment(state),
@@ -75,6 +81,7 @@ public sealed record VentilationMargins
             Seal = SealMargins.Seal(state.AirPath),
             HullCover = SealMargins.HullCover(state.AirPath),
             Fate = fate,
+            SideForceToRecover = recovers,
             SuctionShare = LoadMean(state, strip => -strip.MinimumCp > VentilatedCavity.Number(strip.Depth, state.Speed) ? 1 : 0),
             SideForceKept = LoadMean(state, strip => Kept(state, strip)),
         };

@@ -1,3 +1,4 @@
+using CsCheck;
 using Finwright.Water.Ventilation;
 
 namespace Finwright.Water.Tests.Ventilation;
@@ -87,6 +88,42 @@ public sealed class VentilationMarginsTests
     }
 
     [Fact]
+    public void Side_force_to_recover_is_on_the_washout_bound_at_any_speed()
+    {
+        double force = VentilationMargins.Of(Usual).SideForceToRecover!.Value;
+        Assert.InRange(force, 1, Usual.SideForce);
+        foreach (double speed in new[] { 4.0, 10, 16 })
+        {
+            Assert.Equal(force, VentilationMargins.Of(Usual with { Speed = speed }).SideForceToRecover!.Value, 1e-9);
+            Margin recovery = VentilationMargins.Of(Usual with { Speed = speed, SideForce = force }).Recovery;
+            Assert.Equal(recovery.Limit!.Value, recovery.Value!.Value, 1e-12);
+        }
+    }
+
+    [Fact]
+    public void Of_random_cases_gives_finite_numbers_and_states_that_agree_with_them()
+    {
+        Gen<StripCondition> strips = Gen.Select(
+            Gen.Double[0, 0.1], Gen.Double[0, 1.5], Gen.Double[0.02, 0.4], Gen.Double[0, 1], Gen.Double[-30, 1], Gen.Double[0, 5000],
+            (depth, angle, stall, separation, cp, load) => new StripCondition(depth, angle, stall, separation, cp, load));
+        Gen.Select(Gen.Double[0.1, 35], Gen.Double[0.1, 0.8], Gen.Double[0.002, 0.15], Gen.Double[0, 2000], strips.Array[1, 8]).Hold(x =>
+        {
+            (double speed, double span, double area, double force, StripCondition[] given) = x;
+            VentilationMargins margins = VentilationMargins.Of(Usual with { Speed = speed, Span = span, Area = area, SideForce = force, Strips = given });
+            foreach (Margin margin in margins.All)
+            {
+                foreach (double? number in new[] { margin.Value, margin.Limit, margin.Uncertainty, margin.Onset?.Speed })
+                    Assert.True(number is null || double.IsFinite(number.Value), margin.Name);
+                if (margin.State is MarginState.Fails or MarginState.Holds && margin.Limit is not null && margin.Name != margins.Recovery.Name)
+                    Assert.Equal(margin.State is MarginState.Holds, margin.Room >= 0);
+            }
+
+            Assert.True(margins.SideForceKept is null or (> 0 and <= 1));
+            Assert.True(margins.SideForceToRecover is null or >= 0);
+        });
+    }
+
+    [Fact]
     public void Full_ventilation_costs_about_the_half_that_was_measured()
     {
         // Harwood, Young and Ceccio (2016): 50 to 70 % of the lift is lost. Their strut: aspect ratio 1, Froude number about 3, 15 degrees.
@@ -100,8 +137,8 @@ public sealed class VentilationMarginsTests
             Area = span * span,
             Strips = [.. Enumerable.Range(0, 10).Select(i => new StripCondition(span * (i + 0.5) / 10, 15 * Degree, 16 * Degree, 1, -1, 1))],
         };
-        // Linear theory keeps a little more than was measured; its own ratios are given as 0.54 to 0.58.
-        Assert.InRange(VentilationMargins.Of(strut).SideForceKept!.Value, 0.48, 0.62);
+        // So 0.3 to 0.5 is kept; the paper's own linear model keeps 0.54 to 0.58. Ours, with the plain lifting-line slope, should lie between.
+        Assert.InRange(VentilationMargins.Of(strut).SideForceKept!.Value, 0.45, 0.58);
         Assert.Equal(1, VentilationMargins.Of(strut).SuctionShare);
     }
 
