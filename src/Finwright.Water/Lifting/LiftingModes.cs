@@ -1,0 +1,93 @@
+namespace Finwright.Water.Lifting;
+
+/// <summary>
+/// What the strips carry for each unit of what can be asked of the fin: stream along x, stream along z, turning the section of one strip, bending the flexible
+/// strip at one place. Any flow is a sum of these. Per unit speed; row-major over strips, one column a mode.
+/// </summary>
+internal sealed class LiftingModes
+{
+    private readonly double[] _vortices;
+
+    public LiftingModes(FinInfluence influence)
+    {
+        FinLattice lattice = influence.Lattice;
+        int strips = lattice.Strips, rows = lattice.Rows, n = lattice.Count;
+        Hinges = new double[strips];
+        FlexibleStrip? sheet = lattice.Fin.Strip;
+        bool bends = false;
+        for (int j = 0; j < strips; j++)
+        {
+            double y = lattice.Span.Middles[j];
+            bool has = sheet is not null && y >= sheet.FromDepth && y <= sheet.ToDepth;
+            Hinges[j] = has ? 1 - Math.Min(sheet!.FreeLength / lattice.Chords[j], FlexibleStrip.LargestChordShare) : 1;
+            bends |= has;
+        }
+
+        Count = 2 + strips * (bends ? 2 : 1);
+        _vortices = new double[n * Count];
+        for (int i = 0; i < n; i++)
+        {
+            int strip = i / rows, row = i % rows;
+            _vortices[i * Count] = lattice.SlopeX[i];
+            _vortices[i * Count + 1] = -1;
+            _vortices[i * Count + 2 + strip] = -1;
+            if (bends && Hinges[strip] < 1)
+                _vortices[i * Count + 2 + strips + strip] = -BentSheet.Slope(lattice.Chord, row, Hinges[strip]);
+        }
+
+        influence.Factor.Solve(_vortices, Count);
+        (Circulation, Suction, Arm, HingeMoment) = (new double[strips * Count], new double[strips * Count], new double[strips * Count], new double[strips * Count]);
+        for (int j = 0; j < strips; j++)
+        {
+            double[]? hinge = bends && Hinges[j] < 1 ? lattice.Chord.HingeWeights(Hinges[j]) : null;
+            for (int k = 0; k < rows; k++)
+            {
+                double x = lattice.VortexMiddle(j, k).X;
+                for (int m = 0; m < Count; m++)
+                {
+                    double strength = _vortices[(j * rows + k) * Count + m];
+                    Circulation[j * Count + m] += strength;
+                    Arm[j * Count + m] += strength * x;
+                    Suction[j * Count + m] += strength * lattice.Chord.SuctionWeights[k] / lattice.Chords[j];
+                    if (hinge is not null)
+                        HingeMoment[j * Count + m] += strength * hinge[k] * lattice.Chords[j];
+                }
+            }
+        }
+    }
+
+    /// <summary>Number of modes: 2, one per strip, and again one per strip when a sheet bends.</summary>
+    public int Count { get; }
+
+    /// <summary>Place of the flexible sheet's held line in each strip, x/c; 1 for none.</summary>
+    public double[] Hinges { get; }
+
+    /// <summary>Sum of the vortex strengths, metres.</summary>
+    public double[] Circulation { get; }
+
+    /// <summary>A0 of the suction at the nose.</summary>
+    public double[] Suction { get; }
+
+    /// <summary>Sum of strength times x, m².</summary>
+    public double[] Arm { get; }
+
+    /// <summary>Hinge moment of the sheet per span, over density and speed squared, m².</summary>
+    public double[] HingeMoment { get; }
+
+    /// <summary>Strengths of all vortices, per unit speed, of a sum of modes.</summary>
+    public void Vortices(ReadOnlySpan<double> weights, Span<double> strengths)
+    {
+        for (int i = 0; i < strengths.Length; i++)
+            strengths[i] = Row(_vortices, i, weights);
+    }
+
+    /// <summary>One strip's value of a sum of modes.</summary>
+    public double Row(double[] table, int row, ReadOnlySpan<double> weights)
+    {
+        ReadOnlySpan<double> values = table.AsSpan(row * Count, Count);
+        double sum = 0;
+        for (int m = 0; m < values.Length; m++)
+            sum += values[m] * weights[m];
+        return sum;
+    }
+}
