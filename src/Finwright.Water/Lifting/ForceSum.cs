@@ -70,7 +70,7 @@ internal sealed class ForceSum(FinLattice lattice, LiftingModes modes, StripGeom
         DragSplit drag = new(induced, section, separation, junction, spray);
         double forceZ = sideForce * cos + drag.Total * sin;
         StripResult[] results = Strips(coupling, flow, circulation);
-        int critical = StallExtent.Critical([.. results.Select(s => s.StallShare)], [.. results.Select(s => s.Chord * s.Width)]);
+        (double stallShare, int critical) = StallExtent.Of([.. results.Select(s => s.StallShare)], [.. results.Select(s => s.Chord * s.Width)]);
         bool acts = Math.Abs(total.Attached + total.Extra) > NoForce * q * area;
         return new()
         {
@@ -91,6 +91,7 @@ internal sealed class ForceSum(FinLattice lattice, LiftingModes modes, StripGeom
             LostSuction = suction > 0 ? lost / suction : 0,
             VortexForce = vortexForce,
             TipForce = tip,
+            StallShare = stallShare,
             Critical = critical < 0 ? null : results[critical],
             StalledShare = results.Where(s => s.IsStalled).Sum(s => s.Chord * s.Width) / results.Sum(s => s.Chord * s.Width),
             Strips = results,

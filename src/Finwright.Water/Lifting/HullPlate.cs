@@ -84,5 +84,5 @@ internal sealed class HullPlate
 internal readonly record struct HullGrid(int Ahead, int Beside, int Behind, int Across)
 {
     /// <summary>Enough for the root condition within one per cent of the gap between bare surface and mirror.</summary>
-    public static HullGrid Usual { get; } = new(7, 6, 4, 9);
+    public static HullGrid Usual { get; } = new(9, 7, 5, 12);
 }

@@ -66,8 +66,10 @@ public sealed record LiftingResult
     /// <summary>Strips from root to tip.</summary>
     public required IReadOnlyList<StripResult> Strips { get; init; }
 
-    /// <summary>The strip that decides about stall: of those nearest to it, or furthest past it, the one with which they come to 3 % of the fin's area; null without sections.</summary>
-    /// <remarks>The fin counts as stalled when this strip's <see cref="StripResult.StallShare"/> is above 1.</remarks>
+    /// <summary>Stall share that 3 % of the fin's area have reached or passed: 1 where stall of the fin starts; 0 without sections.</summary>
+    public required double StallShare { get; init; }
+
+    /// <summary>The strip that stands for that part of the fin; null without sections.</summary>
     public required StripResult? Critical { get; init; }
 
     /// <summary>Share of the fin's area whose sections are past their peak of lift.</summary>
@@ -107,7 +109,7 @@ public sealed record StripResult
     /// <summary>Lift coefficient at which the strip's section peaks, on the whole stream, signed; null without a section.</summary>
     public required double? ClPeak { get; init; }
 
-    /// <summary>Side force per depth, N/m.</summary>
+    /// <summary>Side force per depth carried by the strip's circulation, N/m; forces of vortices at leading edge and tip come on top.</summary>
     public required double Load { get; init; }
 
     /// <summary>Load of a half ellipse that peaks at the hull and carries the same side force, N/m.</summary>

@@ -1,4 +1,5 @@
 using Finwright.Water.Polars;
+using Finwright.Water.Ventilation;
 
 namespace Finwright.Water.Lifting;
 
@@ -73,7 +74,7 @@ public sealed class LiftingSurface
 
     /// <summary>Speed over √(g · span).</summary>
     /// <param name="speed">m/s.</param>
-    public double DepthFroudeNumber(double speed) => speed / Math.Sqrt(PhysicalConstants.Gravity * (Fin.Span + Root.Gap));
+    public double DepthFroudeNumber(double speed) => DepthFroude.Number(speed, Fin.Span + Root.Gap);
 
     /// <summary>Forces at a speed and leeway.</summary>
     /// <param name="flow">The water.</param>
@@ -85,14 +86,13 @@ public sealed class LiftingSurface
         if (_singular)
             return _forces.Sum(Empty(coupling), flow, LiftingStatus.Singular, Validity(coupling, flow), 1);
         coupling.Solve();
+        if (!coupling.Converged && Stalled(flow, coupling) is { Converged: true } instead)
+            coupling = instead;
         LiftingValidity validity = Validity(coupling, flow);
         double otherShare = 1;
         if (validity.HasFlag(LiftingValidity.StalledStrips) && coupling.Converged)
         {
-            StripCoupling other = new(_modes, _geometry, _lattice, flow);
-            for (int j = 0; j < _lattice.Strips; j++)
-                other.Weights[2 + j] = -Math.CopySign(StalledStart, coupling.Cl(j));
-            other.Solve();
+            StripCoupling other = Stalled(flow, coupling);
             otherShare = other.Converged ? TotalLift(other) / TotalLift(coupling) : 1;
             if (!double.IsFinite(otherShare) || Math.Abs(otherShare - 1) < SameAnswer)
                 otherShare = 1;
@@ -103,6 +103,16 @@ public sealed class LiftingSurface
         LiftingStatus status = !coupling.Converged ? LiftingStatus.NotConverged
             : validity.HasFlag(LiftingValidity.StalledStrips) ? LiftingStatus.Stalled : LiftingStatus.Attached;
         return _forces.Sum(coupling, flow, status, validity, otherShare);
+    }
+
+    // The same flow, reached from a fin that is stalled all over.
+    private StripCoupling Stalled(FlowState flow, StripCoupling first)
+    {
+        StripCoupling other = new(_modes, _geometry, _lattice, flow);
+        for (int j = 0; j < _lattice.Strips; j++)
+            other.Weights[2 + j] = -Math.CopySign(StalledStart, first.Cl(j));
+        other.Solve();
+        return other;
     }
 
     /// <summary>Forces over a range of leeway.</summary>
@@ -135,7 +145,7 @@ public sealed class LiftingSurface
         return LeewaySearch.Find(this, flow, sideForce);
     }
 
-    /// <summary>Stall share of the strip that decides, of those that lift to one side; infinite when the sections could not be brought in.</summary>
+    /// <summary>Stall share of the fin, by the strips that lift to one side; infinite when the sections could not be brought in.</summary>
     internal double DecidingStallShare(FlowState flow, bool positive)
     {
         FlowState.Check(flow);
@@ -143,11 +153,11 @@ public sealed class LiftingSurface
         coupling.Solve();
         if (!coupling.Converged)
             return double.PositiveInfinity;
-        return CriticalShare(coupling, positive);
+        return FinShare(coupling, positive);
     }
 
     // Only strips that lift to one side, or all.
-    private double CriticalShare(StripCoupling coupling, bool? positive)
+    private double FinShare(StripCoupling coupling, bool? positive)
     {
         Span<double> shares = stackalloc double[_lattice.Strips], areas = stackalloc double[_lattice.Strips];
         for (int j = 0; j < shares.Length; j++)
@@ -157,8 +167,7 @@ public sealed class LiftingSurface
             areas[j] = _lattice.Chords[j] * _lattice.Widths[j];
         }
 
-        int critical = StallExtent.Critical(shares, areas);
-        return critical < 0 ? 0 : shares[critical];
+        return StallExtent.Of(shares, areas).Share;
     }
 
     private double TotalLift(StripCoupling coupling)
@@ -205,7 +214,7 @@ public sealed class LiftingSurface
                 validity |= LiftingValidity.PeakNotReached;
         }
 
-        return CriticalShare(coupling, null) > 1 ? validity | LiftingValidity.StalledStrips : validity;
+        return FinShare(coupling, null) > 1 ? validity | LiftingValidity.StalledStrips : validity;
     }
 
     // Midpoints in the angle of a cosine spacing: exact enough for round tips.

@@ -52,7 +52,7 @@ public static class LiftingValidities
         (LiftingValidity.BridgedPolar, "A section's polar has a point that did not converge; its neighbours stand in."),
         (LiftingValidity.StalledStrips, "Part of the fin is stalled: lift there can change with the way the state was reached."),
         (LiftingValidity.NotUnique, "More than one answer was found at this leeway, as in hysteresis; the other side force is given beside it."),
-        (LiftingValidity.LeadingEdgeVortex, "A vortex along the steep leading edge carries part of the load; its share follows Polhamus' analogy, which was made for thin delta wings."),
+        (LiftingValidity.LeadingEdgeVortex, "A vortex along the steep leading edge carries part of the load; its share follows Polhamus' analogy, which was made for thin delta wings. Where the vortex bursts is not computed: take side force past the sections' peak as an upper bound."),
         (LiftingValidity.SteepSweep, "The quarter-chord line is swept beyond 60 degrees; section data are used as at 60 degrees."),
         (LiftingValidity.NarrowGap, "The gap at the root is below one per cent of the span: friction closes it in part, so the computed loss is too large."),
         (LiftingValidity.PeakNotReached, "A section's peak of lift lies beyond its computed points: stall comes later than shown."),

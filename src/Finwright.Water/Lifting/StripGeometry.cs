@@ -8,8 +8,14 @@ internal sealed class StripGeometry
     /// <summary>Simple sweep theory has no meaning for an edge that runs almost along the stream, as at a round tip.</summary>
     public const double LargestSweep = 60 * Math.PI / 180;
 
-    /// <summary>Leading-edge sweep below which no vortex rolls up along the edge, and above which one does; a smooth step between.</summary>
-    public const double VortexSweepFrom = 42 * Math.PI / 180, VortexSweepTo = 48 * Math.PI / 180;
+    /// <summary>Leading-edge sweep below which no vortex rolls up along the edge, and above which a steady one does; a smooth step between.</summary>
+    /// <remarks>Between the two the vortex bursts over the surface at little leeway (Wentz and Kohlman, 1971, J. Aircraft 8, from memory), so it is credited only in part.</remarks>
+    public const double VortexSweepFrom = 45 * Math.PI / 180, VortexSweepTo = 60 * Math.PI / 180;
+
+    // Beyond the last depth with this share of the mean chord the outline is the end of a tip, and its bend aft is no sweep.
+    private const double TipChordShare = 0.5;
+
+    private const int TipSteps = 200;
 
     // A leading edge that runs along the stream is a side edge, whose force is the tip's business.
     private const double LargestEdgeSweep = 85 * Math.PI / 180;
@@ -24,13 +30,14 @@ internal sealed class StripGeometry
         double meanChord = 0;
         for (int j = 0; j < strips; j++)
             meanChord += lattice.Chords[j] * lattice.Widths[j] / fin.Span;
+        double end = TipEnd(fin, TipChordShare * meanChord);
         IsSteep = new bool[strips];
         for (int j = 0; j < strips; j++)
         {
             double y = lattice.Span.Middles[j], chord = lattice.Chords[j];
             (LeadingX[j], QuarterX[j]) = (fin.LeadingEdge(y), fin.LeadingEdge(y) + 0.25 * chord);
-            // The loading feels the sweep over about a chord; over less, the last bit of a round tip would count as swept like an arrow.
-            double above = Math.Max(y - meanChord / 2, 0), below = Math.Min(y + meanChord / 2, fin.Span);
+            // The loading feels the sweep over about a chord.
+            double below = Math.Min(Math.Min(y, end) + meanChord / 2, end), above = Math.Max(below - meanChord, 0);
             double run = Quarter(fin, below) - Quarter(fin, above);
             IsSteep[j] = Math.Abs(Math.Atan2(run, below - above)) > LargestSweep;
             CosSweep[j] = Math.Cos(Math.Min(Math.Abs(Math.Atan2(run, below - above)), LargestSweep));
@@ -79,6 +86,14 @@ internal sealed class StripGeometry
     public ISectionPolar?[] Polars { get; }
 
     private static double Quarter(LiftingFin fin, double y) => 0.75 * fin.LeadingEdge(y) + 0.25 * fin.TrailingEdge(y);
+
+    private static double TipEnd(LiftingFin fin, double chord)
+    {
+        for (int i = TipSteps; i > 0; i--)
+            if (fin.Chord(fin.Span * i / TipSteps) >= chord)
+                return fin.Span * i / TipSteps;
+        return fin.Span;
+    }
 
     private static double SmoothStep(double s)
     {

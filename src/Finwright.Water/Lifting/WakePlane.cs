@@ -14,7 +14,7 @@ internal sealed class WakePlane
     private readonly double[] _finByHull;
     private readonly double[] _hullByFin;
     private readonly double[] _hullByHull;
-    private readonly double[] _transom;
+    private readonly int _columns;
 
     public WakePlane(FinInfluence influence)
     {
@@ -25,7 +25,7 @@ internal sealed class WakePlane
         _finByHull = new double[strips * columns];
         _hullByFin = new double[columns * strips];
         _hullByHull = new double[columns * columns];
-        _transom = new double[columns];
+        _columns = columns;
         ReadOnlySpan<Point3> ends = lattice.EdgeEnds;
         for (int i = 0; i < strips; i++)
         {
@@ -61,13 +61,14 @@ internal sealed class WakePlane
     /// <param name="strips">Sum of these strip by strip.</param>
     public double Drag(ReadOnlySpan<double> vortices, ReadOnlySpan<double> strips)
     {
-        int n = strips.Length, columns = _transom.Length;
-        _influence.Transom(vortices, _transom);
+        int n = strips.Length, columns = _columns;
+        double[] transom = new double[columns];
+        _influence.Transom(vortices, transom);
         double sum = 0;
         for (int i = 0; i < n; i++)
-            sum += strips[i] * (Dot(_finByFin.AsSpan(i * n, n), strips) + Dot(_finByHull.AsSpan(i * columns, columns), _transom));
+            sum += strips[i] * (Dot(_finByFin.AsSpan(i * n, n), strips) + Dot(_finByHull.AsSpan(i * columns, columns), transom));
         for (int i = 0; i < columns; i++)
-            sum += _transom[i] * (Dot(_hullByFin.AsSpan(i * n, n), strips) + Dot(_hullByHull.AsSpan(i * columns, columns), _transom));
+            sum += transom[i] * (Dot(_hullByFin.AsSpan(i * n, n), strips) + Dot(_hullByHull.AsSpan(i * columns, columns), transom));
         return -sum / 2;
     }
 

@@ -119,6 +119,19 @@ public class CouplingTests
         Assert.Equal(without.YawMoment, with.YawMoment, 1e-4 * Math.Abs(without.RollMoment));
     }
 
+    // A section moment turns the fin by q c² Cm per span and leaves its force alone.
+    [Fact]
+    public void Solve_section_moment_moves_the_centre_of_effort()
+    {
+        LiftingFin fin = LiftingFin.Trapezoid(0.4, 0.1, 0.1, 0);
+        AnalyticPolar without = new(6), with = new(6, cm: -0.04);
+        LiftingResult plain = Create(fin with { Polar = _ => without }).Solve(Water.At(8, 4)), turned = Create(fin with { Polar = _ => with }).Solve(Water.At(8, 4));
+        double q = plain.Flow.DynamicPressure;
+        Assert.Equal(plain.SideForce, turned.SideForce, 1e-9);
+        Assert.Equal(-0.04 * q * 0.1 * 0.1 * 0.4, turned.YawMoment - plain.YawMoment, 1e-6);
+        Assert.True(turned.CentreOfEffort!.Value.X > plain.CentreOfEffort!.Value.X);
+    }
+
     // Nose to starboard by the twist is the same as leeway by that angle. Tolerance: squares of the angle.
     [Fact]
     public void Solve_constant_twist_acts_as_leeway()

@@ -34,8 +34,7 @@ public class FlexibleStripTests
         Assert.All(result.Strips, s => Assert.Equal(s.Depth is >= 0.1 and <= 0.3, s.EdgeTurn > 0));
     }
 
-    // Thin-section theory of a plain flap of chord share E: effectiveness 1 - (θ - sin θ)/π with cos θ = 2E - 1, times 1/... for a sheet whose slope rises to its edge it must be less, and
-    // for a sheet held at the nose that turns at once (hinge 0) near 1.
+    // Thin-section theory of a plain flap (Glauert 1927): effectiveness 1 - (θ - sin θ)/π with cos θ = 1 - 2 x at the hinge. A sheet whose slope grows from nothing to the same edge slope does less.
     [Fact]
     public void Effectiveness_of_a_bent_sheet_is_below_a_plain_flap_of_the_same_length()
     {
@@ -45,7 +44,7 @@ public class FlexibleStripTests
         Assert.InRange(BentSheet.Effectiveness(1 - Share), 0.4 * flap, flap);
     }
 
-    // Uniform load of the flat plate near the edge, two dimensions: hinge moment from the vortices against the closed integral of γ = 2 V α cot(θ/2). Tolerance 0.1 %.
+    // Flat plate in two dimensions: hinge moment from the vortices against the closed integral of γ = 2 V α cot(θ/2). Tolerance 0.1 %.
     [Theory]
     [InlineData(0.7)]
     [InlineData(0.85)]

@@ -39,7 +39,7 @@ public class LeewayTests
     {
         StallLimits limits = Fin.StallOf(Water.At(8, 0));
         LiftingResult onset = limits.Onset!;
-        Assert.Equal(1, onset.Critical!.StallShare, 0.01);
+        Assert.Equal(1, onset.StallShare, 0.01);
         Assert.Equal(LiftingStatus.Attached, onset.Status);
         Assert.Equal(LiftingStatus.Stalled, Fin.Solve(onset.Flow with { Leeway = onset.Flow.Leeway + Water.Radians(0.05) }).Status);
         Assert.True(limits.IsOnsetCertain);

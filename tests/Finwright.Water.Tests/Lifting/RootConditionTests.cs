@@ -75,6 +75,16 @@ public class RootConditionTests
 
     // Far from any surface, image or not, the fin is a free wing of its own span: aspect ratio 4, slope 3.612 (numerical reference of the rectangles).
     [Fact]
+    public void Bounds_enclose_a_hull_and_give_the_same_share_as_the_slopes()
+    {
+        LiftingSurface hull = LiftingSurface.Create(Fin(0.4, 0.1), RootCondition.Hull(0.2, 0.4, 0.05), new() { Tip = TipForm.None });
+        RootBounds bounds = RootBounds.Of(hull);
+        (double bare, double used, double mirror) = bounds.Slopes(Water.At(8, 0));
+        Assert.True(bare < used && used < mirror, $"{bare} {used} {mirror} N/rad");
+        Assert.Equal(Fraction(0.5, 0.05), bounds.Share(Water.At(8, 0)), 0.003);
+    }
+
+    [Fact]
     public void Gap_that_is_wide_leaves_a_free_wing()
     {
         LiftingFin fin = Fin(0.4, 0.1);
