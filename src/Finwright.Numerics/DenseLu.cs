@@ -1,0 +1,153 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
+namespace Finwright.Numerics;
+
+/// <summary>
+/// Factors of a full square matrix, by Gaussian elimination with partial pivoting, row by row with the processor's vector unit:
+/// several times faster on a few hundred unknowns than the managed factorisation of the general library (bench: <c>DenseLuBench</c>).
+/// </summary>
+/// <remarks>Holds its work space; one instance serves one size, again and again, on one thread at a time.</remarks>
+public sealed class DenseLu
+{
+    // A pivot this small beside the largest entry of the matrix is rounding noise.
+    private const double PivotNoise = 1e-14;
+
+    private readonly double[] _factors;
+    private readonly int[] _rows;
+
+    /// <summary>Makes work space.</summary>
+    /// <param name="order">Number of unknowns, at least 1.</param>
+    public DenseLu(int order)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(order);
+        Order = order;
+        _factors = new double[order * order];
+        _rows = new int[order];
+    }
+
+    /// <summary>Number of unknowns.</summary>
+    public int Order { get; }
+
+    /// <summary>Factors a matrix.</summary>
+    /// <param name="matrix">Entries, row after row; left as they are.</param>
+    /// <returns>False when the matrix is singular to working precision or holds a value that is not finite; then nothing can be solved.</returns>
+    public bool Factor(ReadOnlySpan<double> matrix)
+    {
+        int n = Order;
+        if (matrix.Length != n * n)
+            throw new ArgumentException($"The matrix has {matrix.Length} entries; {n} unknowns need {n * n}.", nameof(matrix));
+        matrix.CopyTo(_factors);
+        double largest = 0;
+        foreach (double entry in matrix)
+            largest = Math.Max(largest, Math.Abs(entry));
+        if (!double.IsFinite(largest))
+            return false;
+        for (int i = 0; i < n; i++)
+            _rows[i] = i;
+
+        for (int k = 0; k < n; k++)
+        {
+            int pivot = PivotRow(k);
+            double size = Math.Abs(_factors[pivot * n + k]);
+            if (!(size > PivotNoise * largest))
+                return false;
+            if (pivot != k)
+                SwapRows(k, pivot);
+            double inverse = 1 / _factors[k * n + k];
+            ReadOnlySpan<double> pivotTail = _factors.AsSpan(k * n + k + 1, n - k - 1);
+            for (int i = k + 1; i < n; i++)
+            {
+                double factor = _factors[i * n + k] * inverse;
+                _factors[i * n + k] = factor;
+                if (factor is not 0)
+                    Subtract(_factors.AsSpan(i * n + k + 1, n - k - 1), factor, pivotTail);
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Solves for one right-hand side with the last factors.</summary>
+    /// <param name="right">Right-hand side.</param>
+    /// <param name="solution">Takes the solution; must not overlap <paramref name="right"/>.</param>
+    public void Solve(ReadOnlySpan<double> right, Span<double> solution)
+    {
+        int n = Order;
+        for (int i = 0; i < n; i++)
+            solution[i] = right[_rows[i]] - Dot(_factors.AsSpan(i * n, i), solution[..i]);
+        for (int i = n - 1; i >= 0; i--)
+            solution[i] = (solution[i] - Dot(_factors.AsSpan(i * n + i + 1, n - i - 1), solution[(i + 1)..n])) / _factors[i * n + i];
+    }
+
+    /// <summary>Solves for many right-hand sides at once with the last factors.</summary>
+    /// <param name="right">Right-hand sides as the columns of a row-major matrix, <see cref="Order"/> rows.</param>
+    /// <param name="columns">Number of right-hand sides.</param>
+    /// <param name="solution">Takes the solutions in the same layout; must not overlap <paramref name="right"/>.</param>
+    public void SolveMany(ReadOnlySpan<double> right, int columns, Span<double> solution)
+    {
+        int n = Order;
+        for (int i = 0; i < n; i++)
+            right.Slice(_rows[i] * columns, columns).CopyTo(solution.Slice(i * columns, columns));
+        for (int i = 0; i < n; i++)
+            for (int k = 0; k < i; k++)
+                Subtract(solution.Slice(i * columns, columns), _factors[i * n + k], solution.Slice(k * columns, columns));
+        for (int i = n - 1; i >= 0; i--)
+        {
+            Span<double> row = solution.Slice(i * columns, columns);
+            for (int k = i + 1; k < n; k++)
+                Subtract(row, _factors[i * n + k], solution.Slice(k * columns, columns));
+            double inverse = 1 / _factors[i * n + i];
+            for (int j = 0; j < columns; j++)
+                row[j] *= inverse;
+        }
+    }
+
+    /// <summary>target - factor · row, in place.</summary>
+    public static void Subtract(Span<double> target, double factor, ReadOnlySpan<double> row)
+    {
+        int i = 0;
+        if (Vector.IsHardwareAccelerated)
+        {
+            Span<Vector<double>> targets = MemoryMarshal.Cast<double, Vector<double>>(target);
+            ReadOnlySpan<Vector<double>> rows = MemoryMarshal.Cast<double, Vector<double>>(row[..target.Length]);
+            Vector<double> factors = new(factor);
+            for (int v = 0; v < targets.Length; v++)
+                targets[v] -= factors * rows[v];
+            i = targets.Length * Vector<double>.Count;
+        }
+
+        for (; i < target.Length; i++)
+            target[i] -= factor * row[i];
+    }
+
+    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        double sum = 0;
+        for (int i = 0; i < a.Length; i++)
+            sum += a[i] * b[i];
+        return sum;
+    }
+
+    private int PivotRow(int k)
+    {
+        int best = k;
+        double size = Math.Abs(_factors[k * Order + k]);
+        for (int i = k + 1; i < Order; i++)
+        {
+            double candidate = Math.Abs(_factors[i * Order + k]);
+            if (candidate > size)
+                (best, size) = (i, candidate);
+        }
+
+        return best;
+    }
+
+    private void SwapRows(int a, int b)
+    {
+        int n = Order;
+        for (int j = 0; j < n; j++)
+            (_factors[a * n + j], _factors[b * n + j]) = (_factors[b * n + j], _factors[a * n + j]);
+        (_rows[a], _rows[b]) = (_rows[b], _rows[a]);
+    }
+}
