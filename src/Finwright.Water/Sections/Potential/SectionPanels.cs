@@ -38,7 +38,7 @@ public sealed class SectionPanels
     /// <summary>Length along the surface from the first node to each node, chords.</summary>
     public double[] Arc { get; }
 
-    /// <summary>Index of the node at the nose.</summary>
+    /// <summary>Index of the node nearest the nose on the upper side; the next is the first of the lower side.</summary>
     public int Nose { get; }
 
     /// <summary>Number of nodes.</summary>
@@ -81,8 +81,8 @@ public sealed class SectionPanels
         if (!symmetric)
             (lowerX, lowerY) = Side(section, -1, spacing);
         int nose = upperX.Length - 1;
-        double[] x = [.. upperX.Reverse(), .. lowerX.Skip(1)];
-        double[] y = [.. upperY.Reverse(), .. lowerY.Skip(1)];
+        double[] x = [.. upperX.Reverse(), .. lowerX];
+        double[] y = [.. upperY.Reverse(), .. lowerY];
         SectionPanels panels = new(x, y, nose) { IsSymmetric = symmetric };
         return panels.IsSharp ? panels.Closed() : panels;
     }
@@ -150,7 +150,7 @@ public sealed class SectionPanels
         private const double EdgePanel = 0.006;
         private const double SmallestNose = 2e-4;
 
-        /// <summary>Distances from the nose along a side of a given length, 0 first.</summary>
+        /// <summary>Distances from the nose along a side of a given length, nearest first.</summary>
         public double[] Places(double length)
         {
             const int Steps = 4000;
@@ -159,17 +159,18 @@ public sealed class SectionPanels
             for (int i = 1; i <= Steps; i++)
                 count[i] = count[i - 1] + length / Steps / Panel(length * (i - 0.5) / Steps, length, nose);
             int panels = Math.Max(12, (int)Math.Round(count[Steps] * Fineness));
-            double[] places = new double[panels + 1];
+            double[] places = new double[panels];
             int at = 0;
-            for (int k = 1; k < panels; k++)
+            for (int k = 0; k < panels - 1; k++)
             {
-                double wanted = count[Steps] * k / panels;
+                // Half a panel on each side of the nose: where the stream parts at no angle, no node lies.
+                double wanted = count[Steps] * (k + 0.5) / (panels - 0.5);
                 while (count[at + 1] < wanted)
                     at++;
                 places[k] = length / Steps * (at + (wanted - count[at]) / (count[at + 1] - count[at]));
             }
 
-            places[panels] = length;
+            places[^1] = length;
             return places;
         }
 
