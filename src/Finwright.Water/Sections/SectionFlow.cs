@@ -68,16 +68,13 @@ public sealed class SectionFlow
             return Answer(angleOfAttack, conditions, withSurface);
 
         // Work up from where the flow is easy, in steps.
-        double reached = 0;
-        if (!_coupled.Solve(0, conditions, null))
-            return Unsolved(angleOfAttack);
         int steps = Math.Max(1, (int)Math.Ceiling(Math.Abs(angleOfAttack) / ContinuationStep));
-        for (int i = 1; i <= steps; i++)
+        SolvedFlow? reached = null;
+        for (int i = 0; i <= steps; i++)
         {
-            double next = angleOfAttack * i / steps;
-            if (!_coupled.Solve(next, conditions, reached))
+            if (!_coupled.Solve(angleOfAttack * i / steps, conditions, reached))
                 return Unsolved(angleOfAttack);
-            reached = next;
+            reached = _coupled.Keep();
         }
 
         return Answer(angleOfAttack, conditions, withSurface);
@@ -96,10 +93,9 @@ public sealed class SectionFlow
             Check(angle, conditions);
         SectionPoint[] answers = new SectionPoint[angles.Count];
         int[] outward = [.. Enumerable.Range(0, angles.Count).OrderBy(i => Math.Abs(angles[i])).ThenBy(i => angles[i])];
-        LayerStations good = new(_coupled.Stations.Count);
         foreach (bool positive in (ReadOnlySpan<bool>)[true, false])
         {
-            double? from = null;
+            SolvedFlow? near = null;
             foreach (int i in outward)
             {
                 double angle = angles[i];
@@ -113,9 +109,9 @@ public sealed class SectionFlow
                     continue;
                 }
 
-                bool solved = _coupled.Solve(angle, conditions, from) || _coupled.Solve(angle, conditions, null);
+                bool solved = _coupled.Solve(angle, conditions, null) || (near is not null && _coupled.Solve(angle, conditions, near));
                 answers[i] = solved ? Answer(angle, conditions, withSurface) : Unsolved(angle);
-                from = solved ? angle : null;
+                near = solved ? _coupled.Keep() : near;
             }
         }
 

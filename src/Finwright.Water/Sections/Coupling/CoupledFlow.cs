@@ -64,19 +64,26 @@ internal sealed class CoupledFlow
     /// <summary>Solves at an angle.</summary>
     /// <param name="angleOfAttack">Radians.</param>
     /// <param name="conditions">Stream and surface.</param>
-    /// <param name="from">Start from the stations as they stand, solved at this other angle; null to start afresh.</param>
+    /// <param name="from">A solution at another angle to start from; null to start afresh.</param>
     /// <returns>Whether the equations hold.</returns>
-    public bool Solve(double angleOfAttack, SectionConditions conditions, double? from)
+    public bool Solve(double angleOfAttack, SectionConditions conditions, SolvedFlow? from)
     {
         int nodes = _flow.Panels.Count;
         double[] strengths = _flow.Strengths(angleOfAttack);
         Wake wake = Wake.Follow(_flow, angleOfAttack, strengths);
-        double[] before = [.. _frictionless];
         strengths.CopyTo(_frictionless, 0);
         _influence.Place(wake, angleOfAttack, strengths, _frictionless.AsSpan(nodes));
         PlaceDeadWater(wake);
-        bool ready = from is null ? StartAfresh(strengths, wake, conditions) : StartFrom(before, wake);
+        bool ready = from is null ? StartAfresh(strengths, wake, conditions) : StartFrom(from, wake);
         return ready && Iterate(conditions, wake);
+    }
+
+    /// <summary>Keeps the solution, to start another angle from.</summary>
+    public SolvedFlow Keep()
+    {
+        LayerStations copy = new(Stations.Count);
+        copy.CopyFrom(Stations);
+        return new(copy, Sides.LastUpper, [.. _frictionless]);
     }
 
     private bool StartAfresh(ReadOnlySpan<double> strengths, Wake wake, SectionConditions conditions)
@@ -93,10 +100,12 @@ internal sealed class CoupledFlow
     }
 
     /// <summary>The layers of the other angle, with the change of the frictionless speeds added.</summary>
-    private bool StartFrom(ReadOnlySpan<double> before, Wake wake)
+    private bool StartFrom(SolvedFlow from, Wake wake)
     {
+        Stations.CopyFrom(from.Stations);
+        Sides.PartAfter(from.LastUpper);
         for (int i = 0; i < Stations.Count; i++)
-            Stations.Speed[i] += Sides.SpeedSign(i) * (_frictionless[i] - before[i]);
+            Stations.Speed[i] += Sides.SpeedSign(i) * (_frictionless[i] - from.Frictionless[i]);
         return Settle(wake);
     }
 
@@ -206,3 +215,9 @@ internal sealed class CoupledFlow
         }
     }
 }
+
+/// <summary>A solution that another can start from.</summary>
+/// <param name="Stations">The unknowns.</param>
+/// <param name="LastUpper">Where the sides part.</param>
+/// <param name="Frictionless">Signed speeds without friction, wake included.</param>
+internal sealed record SolvedFlow(LayerStations Stations, int LastUpper, double[] Frictionless);

@@ -58,6 +58,10 @@ internal sealed class CoupledSystem
     /// <param name="state">The stations.</param>
     public void SetOuterFlow(DisplacementInfluence influence, ReadOnlySpan<double> frictionless, LayerStations state)
     {
+        // δ* + θ over δ* in the wake; its slow change from step to step needs no derivative.
+        Span<double> flux = stackalloc double[Wake.Count];
+        for (int w = 0; w < Wake.Count; w++)
+            flux[w] = 1 + state.Momentum[_sides.Nodes + w] / state.Displacement(_sides.Nodes + w);
         for (int i = 0; i < _stations; i++)
         {
             int sign = _sides.SpeedSign(i);
@@ -65,10 +69,16 @@ internal sealed class CoupledSystem
             Span<double> row = Influence(i);
             double speed = sign * frictionless[i];
             for (int j = 0; j < _stations; j++)
-            {
                 row[j] = j <= _sides.LastUpper ? -sign * signed[j] : sign * signed[j];
-                speed += row[j] * state.Mass[j];
+            ReadOnlySpan<double> bends = influence.BendRow(i);
+            for (int k = 0; k < DisplacementInfluence.Bends; k++)
+            {
+                row[_sides.Nodes + k] += 0.5 * sign * bends[k] * flux[k];
+                row[_sides.Nodes + k + 1] += 0.5 * sign * bends[k] * flux[k + 1];
             }
+
+            for (int j = 0; j < _stations; j++)
+                speed += row[j] * state.Mass[j];
 
             _speedMiss[i] = speed - state.Speed[i];
         }

@@ -64,6 +64,9 @@ internal sealed class Sides
         return false;
     }
 
+    /// <summary>Parts the sides after a given node.</summary>
+    public void PartAfter(int lastUpper) => LastUpper = lastUpper;
+
     /// <summary>Measures lengths from the stagnation point.</summary>
     public void Measure(ReadOnlySpan<double> speeds, Wake wake)
     {

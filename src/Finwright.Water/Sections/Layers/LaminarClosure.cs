@@ -15,7 +15,7 @@ internal static class LaminarClosure
         where T : struct, IJet<T>
     {
         T gap = shape - 4;
-        return (shape.Value < 4 ? 0.076 : 0.040) * Square(gap) / shape + 1.515;
+        return (shape.Value < 4 ? 0.076 : 0.060) * Square(gap) / shape + 1.515;
     }
 
     /// <summary>Skin friction coefficient, on the local edge speed.</summary>

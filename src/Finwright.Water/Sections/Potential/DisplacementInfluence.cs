@@ -16,7 +16,7 @@ namespace Finwright.Water.Sections.Potential;
 internal sealed class DisplacementInfluence
 {
     private readonly PotentialFlow _flow;
-    private readonly double[] _matrix;
+    private readonly double[] _matrix, _bends;
     private readonly int _nodes, _stations;
 
     /// <summary>Prepares what does not depend on the angle of attack.</summary>
@@ -27,6 +27,7 @@ internal sealed class DisplacementInfluence
         _nodes = flow.Panels.Count;
         _stations = _nodes + Wake.Count;
         _matrix = new double[_stations * _stations];
+        _bends = new double[_stations * Bends];
         int panels = _nodes - 1;
         for (int i = 0; i < _nodes; i++)
         {
@@ -40,11 +41,17 @@ internal sealed class DisplacementInfluence
         }
     }
 
+    /// <summary>Number of stretches of the wake that bend.</summary>
+    public const int Bends = Wake.Count - 1;
+
     /// <summary>Number of stations.</summary>
     public int Stations => _stations;
 
     /// <summary>Change of the signed speed at one station for unit signed mass at each.</summary>
     public Span<double> Row(int station) => _matrix.AsSpan(station * _stations, _stations);
+
+    /// <summary>Change of the signed speed at one station for unit flux speed · (δ* + θ) through each bending stretch of the wake.</summary>
+    public Span<double> BendRow(int station) => _bends.AsSpan(station * Bends, Bends);
 
     /// <summary>Puts the wake in place.</summary>
     /// <param name="wake">The wake.</param>
@@ -54,6 +61,7 @@ internal sealed class DisplacementInfluence
     public void Place(Wake wake, double angleOfAttack, ReadOnlySpan<double> strengths, Span<double> speeds)
     {
         WakeOnNodes(wake);
+        BendsOnNodes(wake);
         Span<double> u = stackalloc double[_nodes], v = stackalloc double[_nodes];
         Span<double> sourceU = stackalloc double[_nodes - 1], sourceV = stackalloc double[_nodes - 1];
         for (int w = 1; w < Wake.Count; w++)
@@ -62,12 +70,15 @@ internal sealed class DisplacementInfluence
             _flow.VelocityRows(at, u, v, sourceU, sourceV);
             Span<double> row = Row(_nodes + w);
             row.Clear();
+            Span<double> bends = BendRow(_nodes + w);
+            bends.Clear();
             double speed = Math.Cos(angleOfAttack) * along.X + Math.Sin(angleOfAttack) * along.Y;
             for (int j = 0; j < _nodes; j++)
             {
                 double perStrength = u[j] * along.X + v[j] * along.Y;
                 speed += perStrength * strengths[j];
                 DenseLu.Subtract(row, -perStrength, Row(j));
+                DenseLu.Subtract(bends, -perStrength, BendRow(j));
             }
 
             for (int p = 0; p < _nodes - 1; p++)
@@ -86,6 +97,8 @@ internal sealed class DisplacementInfluence
         ReadOnlySpan<double> upper = Row(0), lower = Row(_nodes - 1);
         for (int j = 0; j < _stations; j++)
             first[j] = 0.5 * (upper[j] - lower[j]);
+        for (int k = 0; k < Bends; k++)
+            BendRow(_nodes)[k] = 0.5 * (BendRow(0)[k] - BendRow(_nodes - 1)[k]);
         speeds[0] = 0.5 * (strengths[0] - strengths[_nodes - 1]);
     }
 
@@ -112,6 +125,36 @@ internal sealed class DisplacementInfluence
         _flow.Respond(stream, Wake.Count, response);
         for (int i = 0; i < _nodes; i++)
             response.AsSpan(i * Wake.Count, Wake.Count).CopyTo(Row(i)[_nodes..]);
+    }
+
+    /// <summary>
+    /// Strengths at the section's nodes for unit flux through each stretch of the wake that bends. Slow water pushes outward less in a
+    /// bend, so the outer flow sees a jump of speed across the wake, of the curvature times speed · (δ* + θ) (Lock and Firmin, 1982, in Numerical Methods in
+    /// Aeronautical Fluid Dynamics, ed. Roe, from memory): a vortex sheet, which also sets the difference of both sides' speeds at the trailing edge.
+    /// </summary>
+    private void BendsOnNodes(Wake wake)
+    {
+        SectionPanels panels = _flow.Panels;
+        double[] stream = new double[(_nodes + 1) * Bends], response = new double[stream.Length];
+        int solved = panels.IsSharp ? _nodes - 1 : _nodes;
+        for (int k = 0; k < Bends; k++)
+        {
+            double strength = -wake.Turn[k] / wake.Length[k];
+            PotentialFlow.Frame frame = PotentialFlow.Frame.Of(wake.Points[k].X, wake.Points[k].Y, wake.Points[k + 1].X, wake.Points[k + 1].Y, wake.Length[k]);
+            for (int i = 0; i < solved; i++)
+            {
+                Point2 node = new(panels.X[i], panels.Y[i]);
+                (double start, double end) = PanelIntegrals.ForStream(frame.Along(node), frame.Across(node), wake.Length[k]).VortexStream();
+                stream[i * Bends + k] = -strength * (start + end) / (2 * Math.PI);
+            }
+
+            if (k == 0)
+                stream[_nodes * Bends] = strength;
+        }
+
+        _flow.Respond(stream, Bends, response);
+        for (int i = 0; i < _nodes; i++)
+            response.AsSpan(i * Bends, Bends).CopyTo(BendRow(i));
     }
 
     private void WakeOnItself(Wake wake, Point2 at, Point2 along, Span<double> row)

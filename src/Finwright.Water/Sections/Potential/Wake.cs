@@ -13,7 +13,10 @@ internal sealed class Wake
     // Behind one chord the layer's shape is close to that far downstream, and Squire and Young's formula bridges the rest.
     private const double Reach = 1.0;
 
-    private Wake(Point2[] points, double[] length) => (Points, Length) = (points, length);
+    // Thickness of the wake at the edge, chords: between Reynolds numbers of 1e5 and 1e7 two to four hundredths.
+    private const double WakeThickness = 0.03;
+
+    private Wake(Point2[] points, double[] length, double[] turn) => (Points, Length, Turn) = (points, length, turn);
 
     /// <summary>The stations.</summary>
     public Point2[] Points { get; }
@@ -21,14 +24,8 @@ internal sealed class Wake
     /// <summary>Length from each station to the next, chords.</summary>
     public double[] Length { get; }
 
-    /// <summary>Length from the trailing edge to a station, chords.</summary>
-    public double Distance(int station)
-    {
-        double sum = 0;
-        for (int i = 0; i < station; i++)
-            sum += Length[i];
-        return sum;
-    }
+    /// <summary>Angle by which the stream turns, toward the upper side, from each station to the next, radians.</summary>
+    public double[] Turn { get; }
 
     /// <summary>Direction of the wake at a station, aft.</summary>
     public Point2 Direction(int station)
@@ -47,7 +44,7 @@ internal sealed class Wake
         double first = 0.5 * (panels.Length[0] + panels.Length[^1]);
         double ratio = Ratio(first);
         Point2[] points = new Point2[Count];
-        double[] length = new double[Count - 1];
+        double[] length = new double[Count - 1], turn = new double[Count - 1];
         points[0] = new(0.5 * (panels.X[0] + panels.X[^1]), 0.5 * (panels.Y[0] + panels.Y[^1]));
         Point2 along = panels.Bisector;
         double step = first;
@@ -60,11 +57,30 @@ internal sealed class Wake
             Point2 mean = along + ahead;
             points[i + 1] = points[i] + (step / mean.Length) * mean;
             length[i] = step;
+            turn[i] = Math.Atan2(along.X * ahead.Y - along.Y * ahead.X, along.X * ahead.X + along.Y * ahead.Y);
             along = ahead;
             step *= ratio;
         }
 
-        return new(points, length);
+        SpreadFirstTurn(length, turn);
+        return new(points, length, turn);
+    }
+
+    /// <summary>
+    /// The frictionless stream bends without limit right behind the edge; a wake of finite thickness bends evenly over about its own thickness.
+    /// </summary>
+    private static void SpreadFirstTurn(double[] length, double[] turn)
+    {
+        int end = 0;
+        double run = 0, sum = 0;
+        while (end < length.Length && run < WakeThickness)
+        {
+            run += length[end];
+            sum += turn[end++];
+        }
+
+        for (int i = 0; i < end; i++)
+            turn[i] = sum * length[i] / run;
     }
 
     /// <summary>Growth of the steps with which they reach <see cref="Reach"/>.</summary>
