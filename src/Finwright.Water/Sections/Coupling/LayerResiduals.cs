@@ -122,7 +122,6 @@ internal sealed class LayerResiduals
         LayerEquations.Stagnation(before.Downstream(), Jet12.OfThird(from, 1), residual);
         Keep(station, residual, side);
         Friction[station] = before.Friction.Value;
-        double roughBefore = RoughnessReynolds(before, finish, conditions.ReynoldsNumber);
         double transition = double.NaN;
         // Growth of the waves at the last two stations, and how fast it rises between them.
         LayerState<Jet4> farther = before;
@@ -143,8 +142,7 @@ internal sealed class LayerResiduals
             else
             {
                 LayerState<Jet4> here = Wet(state, station, LayerKind.Laminar, settings);
-                double rough = RoughnessReynolds(here, finish, conditions.ReynoldsNumber);
-                double forced = Math.Min(Forced(before, here, from, to, trip, roughBefore, rough, finish, conditions.ReynoldsNumber), end);
+                double forced = Math.Min(Forced(before, farther, from, slopeRun, trip, finish, conditions.ReynoldsNumber), end);
                 if (Math.Min(from + TransitionInterval.FreeRun(before, growthSlope, settings.CriticalAmplification), forced) <= to)
                 {
                     StartTurbulence(state, station, FirstStress(state, station, settings));
@@ -161,11 +159,10 @@ internal sealed class LayerResiduals
                         state.Amplification[station] = before.Third.Value + before.Growth.Value * (to - from);
                         state.Mass[station] = state.Speed[station] * state.Momentum[station] * before.Shape.Value;
                         here = Wet(state, station, LayerKind.Laminar, settings);
-                        rough = RoughnessReynolds(here, finish, conditions.ReynoldsNumber);
                     }
 
                     LayerEquations.Laminar(before.Upstream(), here.Downstream(), Jet12.OfThird(from, 0), Jet12.OfThird(to, 1), Jet12.OfThird(growthSlope, TransitionInterval.SlopeVariable), residual);
-                    (farther, before, roughBefore) = (before, here, rough);
+                    (farther, before) = (before, here);
                 }
             }
 
@@ -181,23 +178,30 @@ internal sealed class LayerResiduals
         return transition;
     }
 
-    /// <summary>Length at which a trip or the roughness forces transition within an interval; infinite when neither does.</summary>
-    private static double Forced(in LayerState<Jet4> a, in LayerState<Jet4> b, double from, double to, double trip, double roughA, double roughB, SideFinish finish, double reynolds)
+    /// <summary>Length at which a trip or the roughness forces transition; infinite when neither does.</summary>
+    /// <param name="a">The last laminar station.</param>
+    /// <param name="farther">The one before it.</param>
+    /// <param name="from">Length at the last laminar station.</param>
+    /// <param name="run">Length between both; 0 for the first.</param>
+    /// <param name="trip">Length at the trip.</param>
+    /// <param name="finish">The side's finish.</param>
+    /// <param name="reynolds">On the chord.</param>
+    /// <remarks>As with the waves, only stations ahead are asked: the one behind is turbulent and thicker.</remarks>
+    private static double Forced(in LayerState<Jet4> a, in LayerState<Jet4> farther, double from, double run, double trip, SideFinish finish, double reynolds)
     {
-        double thickA = reynolds * a.Speed.Value * a.Momentum.Value, thickB = reynolds * b.Speed.Value * b.Momentum.Value;
-        if (thickB < LeastTrippedReynolds)
+        if (double.IsInfinity(trip) && finish.RoughnessHeight <= 0)
             return double.PositiveInfinity;
-        double allowed = thickA >= LeastTrippedReynolds ? from : from + (to - from) * (LeastTrippedReynolds - thickA) / (thickB - thickA);
-        double rough = double.PositiveInfinity;
-        if (finish.RoughnessHeight > 0 && roughB >= finish.CriticalRoughnessReynoldsNumber)
-        {
-            rough = roughA >= finish.CriticalRoughnessReynoldsNumber
-                ? from
-                : from + (to - from) * (finish.CriticalRoughnessReynoldsNumber - roughA) / (roughB - roughA);
-        }
-
+        double allowed = Reached(
+            reynolds * a.Speed.Value * a.Momentum.Value, reynolds * farther.Speed.Value * farther.Momentum.Value, LeastTrippedReynolds, from, run);
+        double rough = finish.RoughnessHeight <= 0
+            ? double.PositiveInfinity
+            : Reached(RoughnessReynolds(a, finish, reynolds), RoughnessReynolds(farther, finish, reynolds), finish.CriticalRoughnessReynoldsNumber, from, run);
         return Math.Max(allowed, Math.Min(trip, rough));
     }
+
+    /// <summary>Length at which a number that grows along the surface reaches a limit, carried on from two stations.</summary>
+    private static double Reached(double here, double before, double limit, double from, double run) =>
+        here >= limit ? from : here > before && run > 0 ? from + run * (limit - here) / (here - before) : double.PositiveInfinity;
 
     /// <summary>Roughness Reynolds number u_k k/ν, with the speed at the top of the element from a sine profile of the layer's own wall slope.</summary>
     private static double RoughnessReynolds(in LayerState<Jet4> state, SideFinish finish, double reynolds)
