@@ -95,7 +95,6 @@ internal sealed class CoupledFlow
         Sides.Measure(Stations.Speed, wake);
         Array.Clear(Stations.IsTurbulent);
         _march.Fill(Stations, conditions, _gap);
-        if (Environment.GetEnvironmentVariable("FWDBG") is not null) for (int o = 0; o < Sides.CountOf(1); o++) { int i = Sides.Station(1, o); Console.WriteLine($"{o} x {_flow.Panels.X[i]:F4} len {Sides.Length[i]:F4} ue {Stations.Speed[i]:F4} th {Stations.Momentum[i]:E3} H {Stations.Displacement(i) / Stations.Momentum[i]:F3} n {Stations.Amplification[i]:F3} S {Stations.Stress[i]:F4} {Stations.IsTurbulent[i]}"); }
         return true;
     }
 
@@ -118,7 +117,6 @@ internal sealed class CoupledFlow
             double miss = Residuals.Greatest;
             foreach (double speed in _system.SpeedMiss)
                 miss = Math.Max(miss, Math.Abs(speed));
-            if (Environment.GetEnvironmentVariable("FWDBG") is not null) { int w = 0; for (int i = 0; i < Residuals.Value.Length; i++) if (Math.Abs(Residuals.Value[i]) > Math.Abs(Residuals.Value[w])) w = i; Console.WriteLine($"{Steps} miss {miss:E2} at {w / 3}.{w % 3} of {_flow.Panels.Count} up {Sides.LastUpper} tr {Residuals.TransitionUpper:F4} {Residuals.TransitionLower:F4}"); }
             if (miss < Settled)
                 return true;
             if (!double.IsFinite(miss) || !_system.Solve(Residuals, Stations))
