@@ -1,7 +1,7 @@
+using System.Runtime.Intrinsics;
 using Finwright.Numerics.Differentiation;
 using Finwright.Water.Sections.Layers;
 using Finwright.Water.Sections.Potential;
-using System.Runtime.Intrinsics;
 
 namespace Finwright.Water.Sections.Coupling;
 
