@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Finwright.Assessment.Packing;
 using Finwright.Geometry;
 using Finwright.Geometry.Sections;
@@ -30,6 +31,10 @@ internal sealed record SectionAnswer
     public required double SecondMomentPerChord4 { get; init; }
 
     public required IReadOnlyList<double[]> PointsPerChord { get; init; }
+
+    /// <summary>What the section does in the water; null when it was not asked for.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public SectionPolar? Polar { get; init; }
 
     public static SectionAnswer Of(Section section, IEnumerable<Point2> points)
     {

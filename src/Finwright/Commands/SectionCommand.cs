@@ -4,6 +4,8 @@ using Finwright.Assessment.Packing;
 using Finwright.Geometry;
 using Finwright.Geometry.Sections;
 using Finwright.Terminal;
+using Finwright.Water.Polars;
+using Finwright.Water.Sections;
 
 namespace Finwright.Commands;
 
@@ -11,21 +13,32 @@ namespace Finwright.Commands;
 internal sealed class SectionCommand : ProgramCommand
 {
     private const int UsualPoints = 81;
+    private const string UsualAngles = "-4:14:1";
+    private const double UsualAmplification = 9;
+
+    // Where the empirical laws of transition were drawn from measurements.
+    private const double LeastAmplification = 1, GreatestAmplification = 14;
 
     private readonly Argument<string> _section = Inputs.Needed("SECTION", $"Name of a section ({Forms}), or a file of coordinate columns.");
     private readonly Option<double?> _thickness = Inputs.Number("--thickness-percent", "percent", "Scale the section to this thickness ratio.");
     private readonly Option<double?> _trailingEdge = Inputs.Number("--trailing-edge-percent", "percent", "Make the trailing edge this thick, as a share of the chord.");
     private readonly Option<int?> _points = Inputs.Whole("--points", $"Points once round; {UsualPoints} if left out.", 5, 10_001);
+    private readonly Option<double?> _reynolds = Inputs.Number("--reynolds", "number", "Work out the flow past the section at this Reynolds number (speed times chord over viscosity), 50000 to 5000000.");
+    private readonly Option<string?> _alpha = Inputs.Text("--alpha", "degrees", $"Angles of attack as first:last:step, within -20 to 20; {UsualAngles} if left out.");
+    private readonly Option<double?> _n = Inputs.Number("--n", "number", "Amplification exponent at which a laminar layer turns turbulent: 9 in a quiet tunnel and if left out, 4 to 6 in chop.");
+    private readonly Option<double?> _trip = Inputs.Number("--trip", "share", "Trip both sides here, as a share of the chord from the nose, 0 to 1.");
+    private readonly Option<double?> _tripUpper = Inputs.Number("--trip-upper", "share", "Trip the upper (starboard) side here.");
+    private readonly Option<double?> _tripLower = Inputs.Number("--trip-lower", "share", "Trip the lower (port) side here.");
     private readonly Option<bool> _json = Inputs.Json();
 
     public SectionCommand()
         : base(
             "section",
-            "Show a section: area, thickness, camber, nose radius and coordinates, for a chord of 1. The coordinates run from the starboard trailing edge round the nose to the port trailing edge.",
-            "finwright section naca-0010 --thickness-percent 9.5 --points 41")
+            "Show a section: area, thickness, camber, nose radius and coordinates, for a chord of 1; with --reynolds what it does in the water instead of the coordinates: lift, drag, moment, transition and separation over the angle of attack. The coordinates run from the starboard trailing edge round the nose to the port trailing edge.",
+            "finwright section naca-0010 --reynolds 1e6 --alpha 0:12:2")
     {
         Add(_section);
-        foreach (Option option in (Option[])[_thickness, _trailingEdge, _points, _json])
+        foreach (Option option in (Option[])[_thickness, _trailingEdge, _points, _reynolds, _alpha, _n, _trip, _tripUpper, _tripLower, _json])
             Add(option);
     }
 
@@ -36,9 +49,10 @@ internal sealed class SectionCommand : ProgramCommand
         string asked = arguments.GetRequiredValue(_section);
         List<string> remarks = [];
         Section section = Changed(Find(asked, remarks), arguments);
+        SectionPolar? polar = PolarOf(section, arguments, cancellation);
         int count = arguments.GetValue(_points) ?? UsualPoints;
         Point2[] points = [.. Enumerable.Range(0, count).Select(i => SectionGeometry.PointAt(section, i / (count - 1.0)))];
-        SectionAnswer answer = SectionAnswer.Of(section, points);
+        SectionAnswer answer = SectionAnswer.Of(section, points) with { Polar = polar };
         if (arguments.GetValue(_json))
         {
             streams.Out.Write(AnswerJson.Write(answer));
@@ -46,6 +60,14 @@ internal sealed class SectionCommand : ProgramCommand
         }
 
         TextWriter o = streams.Out;
+        if (polar is not null)
+        {
+            PolarText.Write(streams, answer.Name, polar);
+            foreach (string remark in remarks)
+                o.WriteLine("\n" + Wrapping.Wrap(remark, streams.Width));
+            return ExitCode.Good;
+        }
+
         o.WriteLine($"{answer.Name}, for a chord of 1");
         o.WriteLine();
         NumberTable table = new(o);
@@ -62,6 +84,48 @@ internal sealed class SectionCommand : ProgramCommand
         foreach (Point2 p in points)
             o.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{p.X,10:F6} {p.Y + 0.0,10:F6}"));
         return ExitCode.Good;
+    }
+
+    private SectionPolar? PolarOf(Section section, ParseResult arguments, CancellationToken cancellation)
+    {
+        if (arguments.GetValue(_reynolds) is not double reynolds)
+        {
+            Option? idle = ((Option[])[_alpha, _n, _trip, _tripUpper, _tripLower]).FirstOrDefault(option => arguments.GetResult(option) is not null);
+            return idle is null ? null : throw new WrongInputException($"{idle.Name} needs --reynolds too.", "Give the Reynolds number, for example --reynolds 1e6 (a chord of 130 mm at 9 m/s).");
+        }
+
+        if (!(reynolds >= PolarGrid.LeastReynoldsNumber && reynolds <= PolarGrid.GreatestReynoldsNumber))
+            throw new WrongInputException($"A Reynolds number of {reynolds:0.###e+0} is outside {PolarGrid.LeastReynoldsNumber:0} to {PolarGrid.GreatestReynoldsNumber:0}, for which the method holds.", "Give --reynolds a value between them.");
+        double n = arguments.GetValue(_n) ?? UsualAmplification;
+        if (!(n >= LeastAmplification && n <= GreatestAmplification))
+            throw new WrongInputException($"An amplification exponent of {n} is outside {LeastAmplification} to {GreatestAmplification}.", "Give --n a value between them: 9 in a quiet tunnel, 4 to 6 in chop.");
+        Sweep angles = Sweep.Read("--alpha", arguments.GetValue(_alpha) ?? UsualAngles, -PolarGrid.GreatestAngleDegrees, PolarGrid.GreatestAngleDegrees, "degrees", "where the method holds");
+        SectionPolar.Check(section);
+        SectionConditions conditions = new()
+        {
+            ReynoldsNumber = reynolds,
+            CriticalAmplification = n,
+            Upper = new() { TripAt = Trip(arguments, _tripUpper) },
+            Lower = new() { TripAt = Trip(arguments, _tripLower) },
+        };
+        try
+        {
+            return SectionPolar.Of(section, conditions, angles.Values, null, SectionCurves.Solve, cancellation);
+        }
+        catch (ArgumentException problem) when (problem is not ArgumentNullException)
+        {
+            throw new WrongInputException($"The flow past {section.Name} cannot be worked out: {problem.Message}", "Check the shape of the section with \"finwright section\" without --reynolds.");
+        }
+    }
+
+    private double? Trip(ParseResult arguments, Option<double?> ofSide)
+    {
+        Option<double?> given = arguments.GetValue(ofSide) is not null ? ofSide : _trip;
+        if (given == ofSide && arguments.GetValue(_trip) is not null)
+            throw new WrongInputException($"{ofSide.Name} and --trip say two things about one side.", "Give --trip for both sides, or one option for each side.");
+        return arguments.GetValue(given) is not double at ? null
+            : at is >= 0 and <= 1 ? at
+            : throw new WrongInputException($"{given.Name} {at} is not on the section.", "Give a share of the chord from the nose, 0 to 1; 0.05 is 5 %.");
     }
 
     /// <summary>A file of that name goes before a section of that name.</summary>

@@ -1,0 +1,168 @@
+using System.Text;
+using OxyPlot;
+using OxyPlot.Annotations;
+using OxyPlot.Axes;
+using OxyPlot.Series;
+
+namespace Finwright.Assessment.Figures;
+
+/// <summary>How every figure looks: ink on paper, thin lines, names on the lines, units on the axes.</summary>
+internal static class FigureSheet
+{
+    private const double Width = 760;
+    private const double Height = 470;
+    private const string Type = "Inter, Helvetica, Arial, sans-serif";
+    private const double Away = 5;
+    private const double TextSize = 13;
+    private const double TitleSize = 15;
+
+    // Text: shares of the letters' height by which the base line lies below their top, or their middle.
+    private static readonly (string Hung, string Moved)[] Hung =
+    [
+        ("dominant-baseline=\"middle\"", "dy=\"0.35em\""),
+        ("dominant-baseline=\"hanging\"", "dy=\"0.75em\""),
+        // Snapped to whole dots, the thin lines of the grid vanish on some screens.
+        (" shape-rendering=\"crispEdges\"", ""),
+    ];
+
+    public static OxyColor Paper { get; } = OxyColor.Parse("#fbfaf6");
+
+    public static OxyColor Ink { get; } = OxyColor.Parse("#14273a");
+
+    public static OxyColor QuietInk { get; } = OxyColor.Parse("#5b6b78");
+
+    public static OxyColor Rule { get; } = OxyColor.Parse("#d8d5cb");
+
+    public static OxyColor Water { get; } = OxyColor.Parse("#1f6f8b");
+
+    public static OxyColor Fails { get; } = OxyColor.Parse("#a3262a");
+
+    /// <summary>An empty figure.</summary>
+    /// <param name="title">What it shows, in a few words.</param>
+    public static PlotModel Start(string title) => new()
+    {
+        Title = title,
+        TitleFontSize = TitleSize,
+        TitleFontWeight = FontWeights.Bold,
+        TitleColor = Ink,
+        TitleHorizontalAlignment = TitleHorizontalAlignment.CenteredWithinView,
+        DefaultFont = Type,
+        DefaultFontSize = TextSize,
+        TextColor = Ink,
+        Background = Paper,
+        PlotAreaBorderThickness = new(0),
+        Padding = new(12, 12, 20, 12),
+    };
+
+    /// <summary>An axis with its quantity and unit.</summary>
+    /// <param name="position">Side of the figure.</param>
+    /// <param name="title">Quantity and unit.</param>
+    /// <param name="least">Least value shown.</param>
+    /// <param name="greatest">Greatest value shown.</param>
+    public static LinearAxis Axis(AxisPosition position, string title, double least, double greatest) => new()
+    {
+        Position = position,
+        Title = title,
+        TitleColor = Ink,
+        AxisTitleDistance = 10,
+        TextColor = Ink,
+        Minimum = least,
+        Maximum = greatest,
+        AxislineStyle = LineStyle.Solid,
+        AxislineColor = QuietInk,
+        AxislineThickness = 1,
+        TicklineColor = QuietInk,
+        TickStyle = TickStyle.Outside,
+        MinorTickSize = 0,
+        MajorGridlineStyle = LineStyle.Solid,
+        MajorGridlineColor = Rule,
+        MajorGridlineThickness = 0.5,
+        ExtraGridlines = least < 0 && greatest > 0 ? [0] : [],
+        ExtraGridlineColor = QuietInk,
+        ExtraGridlineThickness = 0.5,
+        IntervalLength = 48,
+    };
+
+    /// <summary>A line.</summary>
+    public static LineSeries Line(IEnumerable<DataPoint> points, OxyColor colour, LineStyle style = LineStyle.Solid, double thickness = 1.5)
+    {
+        LineSeries line = new() { Color = colour, LineStyle = style, StrokeThickness = thickness };
+        line.Points.AddRange(points);
+        return line;
+    }
+
+    /// <summary>Adds a name at a place.</summary>
+    /// <param name="figure">The figure.</param>
+    /// <param name="at">The place.</param>
+    /// <param name="text">The name.</param>
+    /// <param name="colour">Its colour, that of the line.</param>
+    /// <param name="horizontal">Which end of the text lies at the place.</param>
+    /// <param name="vertical">Which edge of the text lies at the place.</param>
+    /// <returns>The name, so that it can be told its axes.</returns>
+    public static TextAnnotation Name(PlotModel figure, DataPoint at, string text, OxyColor colour, HorizontalAlignment horizontal = HorizontalAlignment.Left, VerticalAlignment vertical = VerticalAlignment.Middle)
+    {
+        TextAnnotation name = new()
+        {
+            Text = text,
+            TextPosition = at,
+            TextColor = colour,
+            Stroke = OxyColors.Transparent,
+            Padding = new(1),
+            TextHorizontalAlignment = horizontal,
+            TextVerticalAlignment = vertical,
+            FontSize = TextSize - 1,
+            // Drawn over the lines, and whole even at the edge.
+            Layer = AnnotationLayer.AboveSeries,
+            ClipByXAxis = false,
+            ClipByYAxis = false,
+        };
+        // A few points off the line.
+        name.Offset = new(Sign(horizontal) * Away, Sign(vertical) * Away);
+        figure.Annotations.Add(name);
+        return name;
+    }
+
+    /// <summary>The figure as SVG; the same figure gives the same bytes.</summary>
+    /// <param name="figure">The figure.</param>
+    /// <param name="words">What it says, in one sentence, for those who cannot see it.</param>
+    public static byte[] Svg(PlotModel figure, string words)
+    {
+        SvgExporter exporter = new() { Width = Width, Height = Height, IsDocument = false };
+        string svg = exporter.ExportToString(figure).ReplaceLineEndings("\n").TrimEnd();
+        int start = svg.IndexOf("<svg", StringComparison.Ordinal), end = svg.IndexOf('>', start);
+        string said = $" role=\"img\" viewBox=\"0 0 {Width} {Height}\"><title>{Escaped(figure.Title)}</title><desc>{Escaped(words)}</desc>";
+        string body = svg[(end + 1)..];
+        // Many programs do not know how to hang text from a line; all know how to move it.
+        foreach ((string hung, string moved) in Hung)
+            body = body.Replace(hung, moved, StringComparison.Ordinal);
+        return Encoding.UTF8.GetBytes(svg[start..end] + said + body + "\n");
+    }
+
+    /// <summary>A round step above a value, so that the axis ends on a number.</summary>
+    public static double RoundUp(double value)
+    {
+        if (!(value > 0))
+            return 1;
+        double unit = Math.Pow(10, Math.Floor(Math.Log10(value)));
+        foreach (double step in (double[])[1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8])
+            if (step * unit >= value * 0.999)
+                return step * unit;
+        return 10 * unit;
+    }
+
+    private static int Sign(HorizontalAlignment side) => side switch
+    {
+        HorizontalAlignment.Left => 1,
+        HorizontalAlignment.Right => -1,
+        _ => 0,
+    };
+
+    private static int Sign(VerticalAlignment side) => side switch
+    {
+        VerticalAlignment.Top => 1,
+        VerticalAlignment.Bottom => -1,
+        _ => 0,
+    };
+
+    private static string Escaped(string text) => System.Security.SecurityElement.Escape(text);
+}
