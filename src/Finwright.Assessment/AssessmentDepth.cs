@@ -6,6 +6,12 @@ public enum AssessmentDepth
     /// <summary>Outline and sections only: the numbers of the planform, at once.</summary>
     Shape,
 
+    /// <summary>What the fin does when it sails, and the verdicts on it: half a minute for sections never seen before, else at once.</summary>
+    Water,
+
     /// <summary>Everything up to the parts on the bed: seconds.</summary>
     Parts,
+
+    /// <summary>Water and parts.</summary>
+    Everything,
 }

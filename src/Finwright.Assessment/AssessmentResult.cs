@@ -1,3 +1,5 @@
+using Finwright.Assessment.Afloat;
+using Finwright.Assessment.Verdicts;
 using Finwright.Design;
 using Finwright.Geometry;
 using Finwright.Geometry.Blades;
@@ -38,6 +40,15 @@ public sealed record AssessmentResult
 
     /// <summary>The printed parts; null when they were not reached.</summary>
     public PartPlan? Parts { get; init; }
+
+    /// <summary>What the sections do; null when it was not reached.</summary>
+    public FinPolars? Polars { get; init; }
+
+    /// <summary>What the fin does when it sails; null when it was not reached.</summary>
+    public FinAfloat? Afloat { get; init; }
+
+    /// <summary>How the fin stands to what is asked of it, worst first; empty when it was not reached.</summary>
+    public IReadOnlyList<Verdict> Verdicts { get; init; } = [];
 
     /// <summary>Everything to buy and cut, as far as the work came.</summary>
     public IReadOnlyList<HardwareItem> Hardware => [.. Solids?.Hardware ?? [], .. Dowels()];

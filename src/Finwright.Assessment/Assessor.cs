@@ -1,5 +1,8 @@
 using System.Security.Cryptography;
+using Finwright.Assessment.Afloat;
+using Finwright.Assessment.Caching;
 using Finwright.Assessment.Stages;
+using Finwright.Assessment.Verdicts;
 using Finwright.Design;
 using Finwright.Geometry.Blades;
 using Finwright.Geometry.FromDesign;
@@ -15,14 +18,21 @@ namespace Finwright.Assessment;
 /// <remarks>One assessment at a time; the cache may be shared between assessors.</remarks>
 public sealed class Assessor : IDisposable
 {
+    // Curves of some forty fins, in memory.
+    private const int CurvesKept = 1024;
+
     private readonly IStageCache _cache;
+    private readonly IStageCache _curves;
     private readonly Lazy<ISolidKernel> _kernel;
 
     /// <summary>Creates an assessor; nothing is loaded yet.</summary>
     /// <param name="cache">Keeps results of stages; a memory of its own when null.</param>
     /// <param name="kernel">Makes the solid kernel on first need; the house's own when null.</param>
-    public Assessor(IStageCache? cache = null, Func<ISolidKernel>? kernel = null)
+    /// <param name="curves">Keeps curves of sections beyond this assessor; see <see cref="CacheFolder.OpenCurves"/>. Null for none.</param>
+    public Assessor(IStageCache? cache = null, Func<ISolidKernel>? kernel = null, IStageCache? curves = null)
     {
+        MemoryStageCache quick = new(CurvesKept);
+        _curves = curves is null ? quick : new TieredStageCache(quick, curves);
         _cache = cache ?? new MemoryStageCache();
         _kernel = new(kernel ?? (() => new ManifoldKernel()));
     }
@@ -77,8 +87,16 @@ public sealed class Assessor : IDisposable
 
     private AssessmentResult Run(FinDesign design, AssessmentDepth depth, IProgress<StageProgress>? progress, CancellationToken cancellation)
     {
-        StageRun run = new(design, _cache, () => _kernel.Value, progress, cancellation);
-        run.Reach(depth == AssessmentDepth.Shape ? FinStages.Shape : FinStages.Parts);
+        StageRun run = new(design, _cache, () => _kernel.Value, progress, cancellation, _curves);
+        run.Reach(depth switch
+        {
+            AssessmentDepth.Shape => [FinStages.Shape],
+            AssessmentDepth.Water => [FinStages.Water],
+            AssessmentDepth.Parts => [FinStages.Parts],
+            AssessmentDepth.Everything => [FinStages.Parts, FinStages.Water],
+            _ => throw new ArgumentOutOfRangeException(nameof(depth), depth, "Unknown depth."),
+        });
+        FinAfloat? afloat = run.ValueOf(FinStages.Water);
         Blade? blade = run.ValueOf(FinStages.Shape);
         Planform? planform = blade is null ? null : Planform.Of(blade.SplineOutline);
         return new()
@@ -93,6 +111,9 @@ public sealed class Assessor : IDisposable
             Skin = run.ValueOf(FinStages.Skin),
             Solids = run.ValueOf(FinStages.Solid),
             Parts = run.ValueOf(FinStages.Parts),
+            Polars = run.ValueOf(FinStages.Polars),
+            Afloat = afloat,
+            Verdicts = afloat is null ? [] : WaterVerdicts.Of(design, afloat),
         };
     }
 

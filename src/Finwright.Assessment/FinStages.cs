@@ -1,12 +1,15 @@
+using Finwright.Assessment.Afloat;
+using Finwright.Assessment.Caching;
 using Finwright.Assessment.Stages;
 using Finwright.Design;
 using Finwright.Geometry;
 using Finwright.Geometry.Blades;
 using Finwright.Geometry.FromDesign;
+using Finwright.Water.Polars;
 
 namespace Finwright.Assessment;
 
-/// <summary>The stages from a design to its printed parts. This is the one place that knows their order and what each may read.</summary>
+/// <summary>The stages from a design to its printed parts, and to what it does in the water. This is the one place that knows their order and what each may read.</summary>
 public static class FinStages
 {
     /// <summary>Outline, sections, twist: the blade as a smooth surface.</summary>
@@ -62,6 +65,41 @@ public static class FinStages
         },
         after: [Shape, Solid],
         work => PartPlan.Build(work.Design, work.Of(Shape), work.Of(Solid), work.Kernel, work.Findings, work.Progress, work.Cancellation));
+
+    /// <summary>What the sections do in the water, from root to tip.</summary>
+    public static Stage<FinPolars> Polars { get; } = new(
+        "polars",
+        version: 1,
+        "working out the flow past the sections",
+        share: 40,
+        design => Blank(design) with
+        {
+            Brief = new()
+            {
+                GettingGoingSpeedMPerS = design.Brief.GettingGoingSpeedMPerS,
+                TopSpeedMPerS = design.Brief.TopSpeedMPerS,
+                Water = design.Brief.Water,
+                WaterTemperatureCelsius = design.Brief.WaterTemperatureCelsius,
+                WaterState = design.Brief.WaterState,
+            },
+            // Bare print lines: their height, and which way they run. A sanded side does not remember.
+            Parts = IsBare(design) ? new() { BladeAttitude = design.Parts.BladeAttitude } : new(),
+            Print = IsBare(design) ? new() { LayerMm = design.Print.LayerMm } : new(),
+        },
+        after: [Shape],
+        work => PolarsOfBlade.Solve(work.Design, work.Of(Shape), new KeptSectionCurves(SectionCurves.Solve, work.Curves).Solve, work.Progress, work.Cancellation));
+
+    /// <summary>What the fin does when it sails, load case by load case.</summary>
+    public static Stage<FinAfloat> Water { get; } = new(
+        "water",
+        version: 1,
+        "sailing the fin",
+        share: 4,
+        design => Blank(design) with { Brief = design.Brief },
+        after: [Shape, Polars],
+        work => AfloatWork.Of(work.Design, work.Of(Shape), work.Of(Polars), work.Progress, work.Cancellation));
+
+    private static bool IsBare(FinDesign design) => design.Shape.StarboardFinish == Finish.BarePrint || design.Shape.PortFinish == Finish.BarePrint;
 
     /// <summary>The shape alone, all else at its default.</summary>
     private static FinDesign Blank(FinDesign design) => new() { Name = "", Shape = design.Shape };

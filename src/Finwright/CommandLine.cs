@@ -57,11 +57,12 @@ internal static class CommandLine
 
     private static RootCommand Root(TextStreams streams)
     {
-        RootCommand root = new("Finwright makes windsurf fins that you can print: a plain design file goes in; watertight parts to print and the numbers come out.")
+        RootCommand root = new("Finwright makes windsurf fins that you can print: a plain design file goes in; watertight parts to print, what the fin does in the water, and the numbers come out.")
         {
             new NewCommand(),
             new CheckCommand(),
             new PackCommand(),
+            new WaterCommand(),
             new SectionCommand(),
             new SchemaCommand(),
             Trace,

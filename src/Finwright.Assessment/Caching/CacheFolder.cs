@@ -17,6 +17,9 @@ public static class CacheFolder
         OperatingSystem.IsWindows() ? Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData) : null,
         OperatingSystem.IsMacOS());
 
+    /// <summary>Opens the folder of the person who runs the program, for curves of sections; null when nothing is to be kept.</summary>
+    public static DiskStageCache? OpenCurves() => OfUser() is string folder ? new(folder, [new SectionCurveForm()]) : null;
+
     /// <summary>
     /// The folder by the system's convention: <c>$XDG_CACHE_HOME</c> or <c>~/.cache</c> (XDG Base Directory Specification),
     /// <c>~/Library/Caches</c> on macOS, the local application data on Windows.

@@ -19,10 +19,11 @@ public static class PackContents
     /// <summary>Makes all files.</summary>
     /// <param name="result">A result without errors, worked out to the parts.</param>
     /// <param name="summary">The same result summed up.</param>
+    /// <param name="programVersion">Version of the program.</param>
     /// <param name="cancellation">Stops the work between files.</param>
     /// <returns>The summary with its list of files, and the files, the summary's own among them.</returns>
     /// <exception cref="ArgumentException">The result has errors or stops short of the parts.</exception>
-    public static (FinSummary Summary, IReadOnlyList<PackFile> Files) Of(AssessmentResult result, FinSummary summary, CancellationToken cancellation)
+    public static (FinSummary Summary, IReadOnlyList<PackFile> Files) Of(AssessmentResult result, FinSummary summary, string programVersion, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(summary);
@@ -39,6 +40,13 @@ public static class PackContents
         Add("sections.svg", "sections from root to tip, true scale, to check the sanding by", FinDrawings.Sections(design.Name, blade, solids).WriteTo);
         Add("base.svg", "the base from the side, true scale", FinDrawings.Base(design.Name, solids).WriteTo);
         Add("picture.png", "the whole fin, seen from starboard", stream => stream.Write(Portrait(plan).ToPng()));
+
+        if (result is { Afloat: { } afloat, Polars: { } polars })
+        {
+            foreach ((string name, string what, byte[] svg) in AfloatFigures.Of(design.Name, afloat, polars))
+                Add(name, what, stream => stream.Write(svg));
+            Add("water.json", "what the fin does when it sails, and the verdicts on it, for programs", stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.Write(WaterSummary.Of(result, programVersion)))));
+        }
 
         // The two texts list every file, themselves included.
         (string Path, string What)[] texts = [("read-me-first.txt", "what each file is, in what order, and what to take care of"), (PackFolder.SummaryName, "every number and finding, for programs")];

@@ -23,7 +23,10 @@ public static class Rounded
     /// <summary>A share of one to per cent.</summary>
     public static double Percent(double share) => Digits(100 * share);
 
+    /// <summary>A number of any size to nine significant digits.</summary>
+    public static double Significant(double value) => double.Parse(value.ToString("g9", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
     /// <summary>A number to nine significant digits; what is only rounding error of sizes near one is zero.</summary>
     public static double Digits(double value) =>
-        Math.Abs(value) < 1e-12 ? 0 : double.Parse(value.ToString("g9", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        Math.Abs(value) < 1e-12 ? 0 : Significant(value);
 }

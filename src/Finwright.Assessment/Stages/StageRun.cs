@@ -25,8 +25,9 @@ public sealed class StageRun
     /// <param name="kernel">Gives the solid kernel when a stage first needs it.</param>
     /// <param name="progress">Takes reports; null when nobody listens.</param>
     /// <param name="cancellation">Stops the run between and inside stages.</param>
-    public StageRun(FinDesign design, IStageCache cache, Func<ISolidKernel> kernel, IProgress<StageProgress>? progress, CancellationToken cancellation) =>
-        (_design, _cache, _kernel, _progress, Cancellation) = (design, cache, kernel, progress, cancellation);
+    /// <param name="curves">Keeps curves of sections between designs; the run's own memory when null.</param>
+    public StageRun(FinDesign design, IStageCache cache, Func<ISolidKernel> kernel, IProgress<StageProgress>? progress, CancellationToken cancellation, IStageCache? curves = null) =>
+        (_design, _cache, _kernel, _progress, Cancellation, Curves) = (design, cache, kernel, progress, cancellation, curves ?? new MemoryStageCache());
 
     /// <summary>What all stages so far noticed, in the order of the work.</summary>
     public IReadOnlyList<Finding> Findings => _findings;
@@ -34,6 +35,8 @@ public sealed class StageRun
     internal CancellationToken Cancellation { get; }
 
     internal ISolidKernel Kernel => _kernel();
+
+    internal IStageCache Curves { get; }
 
     /// <summary>Key of a stage's result for this design; nothing is run.</summary>
     public StageKey KeyOf(Stage stage)

@@ -23,6 +23,9 @@ public sealed class StageWork
     /// <summary>The solid kernel; made on first use.</summary>
     public ISolidKernel Kernel => _run.Kernel;
 
+    /// <summary>Keeps curves of sections, which many designs share.</summary>
+    public IStageCache Curves => _run.Curves;
+
     /// <summary>Takes reports of how much of this stage is done, 0 to 1.</summary>
     public IProgress<double> Progress => new Part(_stage, _run);
 

@@ -51,7 +51,7 @@ internal sealed class HelpPage(TextStreams streams) : SynchronousCommandLineActi
         Line("  " + example);
 
         Heading("Exit codes");
-        Line("  0 good; 1 the fin cannot be made as described; 2 a file, an option or a folder is wrong; 3 a fault in the program; 130 stopped by Ctrl-C.");
+        Line("  0 good; 1 the fin cannot be made as described, or a verdict fails; 2 a file, an option or a folder is wrong; 3 a fault in the program; 130 stopped by Ctrl-C.");
         if (command is RootCommand)
         {
             Heading("Where things are written");

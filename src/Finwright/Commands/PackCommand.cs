@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Finwright.Assessment;
+using Finwright.Assessment.Caching;
 using Finwright.Assessment.Packing;
 using Finwright.Terminal;
 
@@ -22,7 +23,7 @@ internal sealed class PackCommand : ProgramCommand
     public PackCommand()
         : base(
             "pack",
-            "Make the files: 3MF plates and STL parts to print, a STEP of the plain blade, 1:1 drawings, a picture, a summary with all numbers, and a page that says what each file is. Either all files are written or none.",
+            "Make the files: 3MF plates and STL parts to print, a STEP of the plain blade, 1:1 drawings, a picture, figures and numbers of what the fin does in the water, a summary with all numbers, and a page that says what each file is. Either all files are written or none.",
             "finwright pack my-fin.fin.json --out my-fin")
     {
         Add(_file);
@@ -40,13 +41,13 @@ internal sealed class PackCommand : ProgramCommand
         try
         {
             PackFolder.Check(folder, overwrite);
-            using Assessor assessor = new();
+            using Assessor assessor = new(curves: CacheFolder.OpenCurves());
             using ProgressLine progress = new(streams);
-            AssessmentResult result = assessor.Assess(DesignFile.Read(file), AssessmentDepth.Parts, progress, cancellation);
+            AssessmentResult result = assessor.Assess(DesignFile.Read(file), AssessmentDepth.Everything, progress, cancellation);
             FinSummary summary = FinSummary.Of(result, ProgramVersion.Text);
             if (!result.HasErrors)
             {
-                (summary, IReadOnlyList<PackFile> files) = PackContents.Of(result, summary, cancellation);
+                (summary, IReadOnlyList<PackFile> files) = PackContents.Of(result, summary, ProgramVersion.Text, cancellation);
                 PackFolder.Write(folder, files, overwrite, cancellation);
             }
 

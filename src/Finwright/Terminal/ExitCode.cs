@@ -6,7 +6,7 @@ internal enum ExitCode
     /// <summary>All went well.</summary>
     Good = 0,
 
-    /// <summary>The input was understood, but the fin cannot be made as described.</summary>
+    /// <summary>The input was understood, but the fin cannot be made as described, or a verdict fails.</summary>
     Fails = 1,
 
     /// <summary>A file, an option or a folder is wrong.</summary>

@@ -1,0 +1,185 @@
+using Finwright.Design;
+using Finwright.Geometry.Blades;
+using Finwright.Geometry.Outlines;
+using Finwright.Water;
+using Finwright.Water.FromDesign;
+using Finwright.Water.Lifting;
+using Finwright.Water.Polars;
+using Finwright.Water.Sailing;
+using Finwright.Water.Sections;
+using Finwright.Water.Ventilation;
+
+namespace Finwright.Assessment.Afloat;
+
+/// <summary>Brings load, lifting surface and margins together, load case by load case.</summary>
+internal static class AfloatWork
+{
+    // First guess of the depth of the load, share of the span; replaced by what the lifting surface answers at cruise.
+    private const double FirstEffortDepth = 0.42;
+
+    // Wetted bottom ahead of the fin while planing, m. Judgement; beyond 0.4 m the length no longer matters (own comparison of hull lengths).
+    private const double WettedAhead = 0.6;
+
+    private const double SweepStep = 0.5 * Math.PI / 180;
+    private const int SweepSteps = 36;
+
+    // Thin sheet of the strip: modulus and Poisson's ratio of PETG (handbook values, from memory).
+    private const double SheetModulus = 2.0e9, SheetPoisson = 0.38;
+
+    // Depth over which the overhang of the strip runs out at its ends, m: a step in the edge would be a vortex of its own.
+    private const double StripRunOut = 0.01;
+
+    // Where along the span the pressure is shown: near the middle of the load.
+    private const double PressurePlace = 0.4;
+
+    private static readonly LoadCaseKind[] Kinds = [LoadCaseKind.GettingGoing, LoadCaseKind.Cruise, LoadCaseKind.TopSpeed, LoadCaseKind.Overload];
+
+    // When the flow does not converge at an angle, one close by is as good for a picture, radians.
+    private static readonly double[] Beside = [0, 0.1 * Math.PI / 180, -0.1 * Math.PI / 180, 0.3 * Math.PI / 180, -0.3 * Math.PI / 180];
+
+    /// <summary>Works out what a fin does.</summary>
+    /// <param name="design">Brief and shape.</param>
+    /// <param name="blade">The blade.</param>
+    /// <param name="polars">Its sections.</param>
+    /// <param name="progress">Takes the share that is done.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    public static FinAfloat Of(FinDesign design, Blade blade, FinPolars polars, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        WaterProperties water = WaterFromDesign.Properties(design.Brief);
+        SailingBrief brief = SailingFromDesign.Brief(design.Brief);
+        Planform planform = Planform.Of(blade.SplineOutline);
+        FinAfloat answer = new()
+        {
+            Problem = polars.Problem,
+            Water = water,
+            Balance = SailingBalance.Of(brief, FirstEffortDepth * blade.Span),
+            RulesOfThumb = RulesOfThumb.For(brief, planform.Area, blade.Span),
+            Planform = planform,
+            Weed = SpotFromDesign.Weed(design.Brief, planform),
+            Draught = SpotFromDesign.Draught(design.Brief, planform),
+        };
+        if (polars.Family is not { } family)
+            return answer;
+
+        LiftingFin fin = Fin(design, blade, family);
+        LiftingOptions options = new() { Tip = design.Shape.Tip == TipStyle.Flat ? TipForm.Square : TipForm.Faired };
+        LiftingSurface hull = LiftingSurface.Create(fin, Hull(design.Brief, blade), options);
+        LiftingSurface mirror = LiftingSurface.Create(fin, RootCondition.FullMirror, options);
+        LiftingSurface bare = LiftingSurface.Create(fin, RootCondition.BareSurface, options);
+        progress?.Report(0.3);
+        cancellation.ThrowIfCancellationRequested();
+
+        // The depth of the load moves the side force a little, so the balance is struck once more with what the fin answers.
+        LoadCase first = answer.Balance[LoadCaseKind.Cruise];
+        LiftingResult start = hull.LeewayFor(answer.Flow(first.Speed, 0), first.SideForce).Result;
+        SailingBalance balance = start.CentreOfEffort is { Y: > 0 } effort ? SailingBalance.Of(brief, Math.Min(effort.Y, blade.Span)) : answer.Balance;
+        AirPath air = SailingFromDesign.AirPath(design.Brief, blade.Outline.Chord(0));
+        List<CaseAfloat> cases = [];
+        foreach (LoadCaseKind kind in Kinds)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            LoadCase load = balance[kind];
+            FlowState flow = answer.Flow(load.Speed, 0);
+            LeewayResult found = hull.LeewayFor(flow, load.SideForce);
+            cases.Add(new()
+            {
+                Load = load,
+                UnderHull = found,
+                UnderMirror = mirror.LeewayFor(flow, load.SideForce),
+                UnderBareSurface = bare.LeewayFor(flow, load.SideForce),
+                Margins = VentilationMargins.Of(Margins(answer, blade, found, load.Speed, air)),
+            });
+            progress?.Report(0.3 + 0.5 * cases.Count / Kinds.Length);
+        }
+
+        double speed = balance[LoadCaseKind.Cruise].Speed;
+        return answer with
+        {
+            Balance = balance,
+            Cases = cases,
+            Sweep = Sweep(hull),
+            SweepUnderMirror = Sweep(mirror),
+            SweepUnderBareSurface = Sweep(bare),
+            Surface = hull,
+            Pressure = Pressure(answer, blade, family, cases[1].UnderHull.Result),
+        };
+
+        IReadOnlyList<LiftingResult> Sweep(LiftingSurface surface)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            return [.. Enumerable.Range(0, SweepSteps + 1).Select(i => surface.Solve(answer.Flow(speed, i * SweepStep)))];
+        }
+    }
+
+    private static RootCondition Hull(Brief brief, Blade blade) => RootCondition.Hull(
+        0.5e-3 * brief.TailWidthMm,
+        WettedAhead,
+        Math.Max(1e-3 * brief.FinToTailMm - 0.5 * blade.Outline.Chord(0), 0));
+
+    private static LiftingFin Fin(FinDesign design, Blade blade, SectionPolarFamily family)
+    {
+        ISectionPolar Polar(double depth) => family.At(depth / blade.Span);
+        if (design.Shape.Strip is not { OverhangMm: > 0 } strip)
+            return blade.ToLiftingFin(Polar);
+        double from = 1e-2 * strip.FromPercent * blade.Span, to = 1e-2 * strip.ToPercent * blade.Span, sheet = 1e-3 * strip.SheetMm;
+        double rigidity = SheetModulus * sheet * sheet * sheet / (12 * (1 - SheetPoisson * SheetPoisson));
+        LiftingFin plain = blade.ToLiftingFin(Polar, new FlexibleStrip(1e-3 * strip.OverhangMm, rigidity, from, to));
+        double Overhang(double depth) => 1e-3 * strip.OverhangMm * Math.Clamp(Math.Min(depth - from, to - depth) / StripRunOut, 0, 1);
+        return plain with { TrailingEdge = depth => blade.Outline.TrailingEdge(depth) + Overhang(depth) };
+    }
+
+    private static VentilationCase Margins(FinAfloat answer, Blade blade, LeewayResult found, double speed, AirPath air)
+    {
+        LiftingResult result = found.Result;
+        return new()
+        {
+            Water = answer.Water,
+            Speed = speed,
+            Span = blade.Span,
+            Area = result.Area,
+            SideForce = Math.Abs(found.Asked),
+            Strips = found.Status == LeewayStatus.NotConverged ? [] : [.. result.Strips.Where(strip => strip.Section is not null).Select(Condition)],
+            AirPath = air,
+        };
+
+        // Angle from the one without lift, and the stalling angle likewise: their ratio is the strip's share of stall.
+        StripCondition Condition(StripResult strip)
+        {
+            double stall = strip.StallShare > 0 ? Math.Abs(strip.SectionAngle) / strip.StallShare : Math.PI / 2;
+            return new(
+                Math.Clamp(strip.Depth, 0, blade.Span),
+                Math.Min(Math.Abs(strip.SectionAngle), Math.PI / 2),
+                stall > 0 ? stall : Math.PI / 2,
+                Math.Clamp(strip.Section!.Value.Separation, 0, 1),
+                strip.MinimumCp ?? strip.Section.Value.MinimumCp,
+                Math.Abs(strip.Load));
+        }
+    }
+
+    private static PressureAlong? Pressure(FinAfloat answer, Blade blade, SectionPolarFamily family, LiftingResult cruise)
+    {
+        StripResult strip = cruise.Strips.MinBy(own => Math.Abs(own.Depth - PressurePlace * blade.Span))!;
+        if (strip.Section is not { } section || strip.MinimumCp is not double lowest || section.MinimumCp is 0)
+            return null;
+        int node = 0;
+        for (int i = 1; i < family.Positions.Count; i++)
+            if (Math.Abs(family.Positions[i] - strip.Depth / blade.Span) < Math.Abs(family.Positions[node] - strip.Depth / blade.Span))
+                node = i;
+        SectionConditions conditions = family.Tables[node].Curves[0].Conditions with
+        {
+            ReynoldsNumber = Math.Clamp(strip.ReynoldsNumber, PolarGrid.LeastReynoldsNumber, PolarGrid.GreatestReynoldsNumber),
+        };
+        SectionFlow flow = new(blade.SectionAt(strip.Depth));
+        foreach (double beside in Beside)
+        {
+            SectionPoint point = flow.Solve(strip.SectionAngle + beside, conditions, withSurface: true);
+            if (!point.Converged || point.Surface is not { } surface)
+                continue;
+            // From the stream square to the quarter-chord line to the whole stream.
+            double share = lowest / section.MinimumCp;
+            return new(strip.Depth, surface.X, [.. surface.Cp.Select(cp => share * cp)], -Cavitation.Number(answer.Water, strip.Depth, cruise.Flow.Speed));
+        }
+
+        return null;
+    }
+}
