@@ -95,7 +95,7 @@ public static class FinStages
         version: 1,
         "sailing the fin",
         share: 4,
-        design => Blank(design) with { Brief = design.Brief },
+        design => Blank(design) with { Brief = design.Brief, Base = new() { BladeOffsetMm = design.Base.BladeOffsetMm } },
         after: [Shape, Polars],
         work => AfloatWork.Of(work.Design, work.Of(Shape), work.Of(Polars), work.Progress, work.Cancellation));
 

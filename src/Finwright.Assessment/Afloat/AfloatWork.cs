@@ -55,6 +55,7 @@ internal static class AfloatWork
             Balance = SailingBalance.Of(brief, FirstEffortDepth * blade.Span),
             RulesOfThumb = RulesOfThumb.For(brief, planform.Area, blade.Span),
             Planform = planform,
+            BoxMiddle = 0.25 * blade.Outline.Chord(0) - 1e-3 * design.Base.BladeOffsetMm,
             Weed = SpotFromDesign.Weed(design.Brief, planform),
             Draught = SpotFromDesign.Draught(design.Brief, planform),
         };

@@ -23,6 +23,9 @@ public sealed record FinAfloat
     /// <summary>Measures of the outline.</summary>
     public required Planform Planform { get; init; }
 
+    /// <summary>Middle of the box, m aft of the root quarter chord.</summary>
+    public required double BoxMiddle { get; init; }
+
     /// <summary>The load cases in which the water matters; empty when there is a <see cref="Problem"/>.</summary>
     public IReadOnlyList<CaseAfloat> Cases { get; init; } = [];
 

@@ -49,6 +49,9 @@ public sealed record LoadCaseSummary
     /// <summary>Place of the load aft of the root quarter chord.</summary>
     public double? CentreOfEffortAftMm { get; init; }
 
+    /// <summary>Place of the load aft of the middle of the box.</summary>
+    public double? CentreOfEffortFromBoxMm { get; init; }
+
     /// <summary>Moment that turns the board about the root quarter chord; negative turns the bow to port under a starboard force.</summary>
     public double? YawMomentNm { get; init; }
 
@@ -113,7 +116,7 @@ public sealed record LoadCaseSummary
         return beyond > AreaThatMatters * result.Area ? result.Validity : result.Validity & ~LiftingValidity.BeyondPolar;
     }
 
-    internal static LoadCaseSummary Of(CaseAfloat own)
+    internal static LoadCaseSummary Of(CaseAfloat own, double boxMiddle)
     {
         LeewayResult found = own.UnderHull;
         LoadCaseSummary load = OfLoadOnly(own.Load) with
@@ -141,6 +144,7 @@ public sealed record LoadCaseSummary
             Drag = DragSummary.Of(result.Drag),
             CentreOfEffortDepthMm = result.CentreOfEffort is { } deep ? Rounded.Mm(deep.Y) : null,
             CentreOfEffortAftMm = result.CentreOfEffort is { } aft ? Rounded.Mm(aft.X) : null,
+            CentreOfEffortFromBoxMm = result.CentreOfEffort is { } place ? Rounded.Mm(place.X - boxMiddle) : null,
             YawMomentNm = Rounded.Digits(result.YawMoment),
         };
     }

@@ -83,7 +83,7 @@ public sealed record WaterSummary
             Sentence = AfloatSentence.Of(afloat),
             Problem = afloat.Problem,
             Verdicts = [.. verdicts.Select(VerdictSummary.Of)],
-            LoadCases = [.. afloat.Cases.Select(LoadCaseSummary.Of), LoadCaseSummary.OfLoadOnly(afloat.Balance[LoadCaseKind.Grounding])],
+            LoadCases = [.. afloat.Cases.Select(own => LoadCaseSummary.Of(own, afloat.BoxMiddle)), LoadCaseSummary.OfLoadOnly(afloat.Balance[LoadCaseKind.Grounding])],
             SpanLoad = afloat[LoadCaseKind.Cruise] is { } cruise ? [.. cruise.UnderHull.Result.Strips.Select(SpanLoadSummary.Of)] : [],
             Sweep = [.. afloat.Sweep.Select(SweepSummary.Of)],
             RulesOfThumb = [.. afloat.RulesOfThumb.Select(RuleOfThumbSummary.Of)],

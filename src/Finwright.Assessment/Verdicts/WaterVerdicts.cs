@@ -137,10 +137,10 @@ public static class WaterVerdicts
         if (afloat[LoadCaseKind.Cruise]?.UnderHull.Result.CentreOfEffort is not { } own)
             return WithoutFlow(code, what, why, afloat);
         if (reference is null)
-            return Unknown(code, what, why, $"The load at cruise acts {1e3 * own.Y:0} mm below the hull and {Aft(1e3 * own.X)} the root's quarter chord. There is no fin to compare it with.", "Name the design of a fin that you know with --against.");
+            return Unknown(code, what, why, $"The load at cruise acts {1e3 * own.Y:0} mm below the hull and {Aft(1e3 * (own.X - afloat.BoxMiddle))} the middle of the box. There is no fin to compare it with.", "Name the design of a fin that you know with --against.");
         if (reference[LoadCaseKind.Cruise]?.UnderHull.Result.CentreOfEffort is not { } other)
             return Unknown(code, what, why, $"The flow over {referenceName} was not worked out.", reference.Problem ?? "Check the design of the reference fin.");
-        double shift = 1e3 * (own.X - other.X);
+        double shift = 1e3 * (own.X - afloat.BoxMiddle - other.X + reference.BoxMiddle);
         VerdictState state = Below(Math.Abs(shift), TightShiftMm, GreatestShiftMm);
         double uncertainty = 1e3 * ShiftUncertaintyShare * afloat.Planform.MeanChord;
         return new()
@@ -152,7 +152,7 @@ public static class WaterVerdicts
             Limit = new(GreatestShiftMm, "mm", 0),
             Uncertainty = new(uncertainty, "mm", 0),
             Certainty = Certainty.Judgement,
-            HowSure = "The difference of two like computations is good to a few millimetres; where both fins stand in the box is taken to be the same at the root's quarter chord. The limit is judgement.",
+            HowSure = "The difference of two like computations is good to a few millimetres. Places are measured from the middle of the box. The limit is judgement.",
             Found = $"The load at cruise acts {Math.Abs(shift):0} mm {(shift >= 0 ? "farther aft" : "farther forward")} than on {referenceName}, and {1e3 * Math.Abs(own.Y - other.Y):0} mm {(own.Y >= other.Y ? "deeper" : "less deep")}.",
             Why = why,
             Change = state == VerdictState.Holds ? "" : shift > 0

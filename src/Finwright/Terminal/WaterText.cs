@@ -55,9 +55,10 @@ internal static class WaterText
         foreach (LoadCaseSummary own in summary.LoadCases.Where(own => own.Status is not null))
         {
             o.WriteLine($"  {Choice.Of(own.Case).Replace('-', ' '),-15}{own.SpeedMPerS,7:0.#}{own.SideForceN,8:0}{Number(own.LeewayDegrees, "0.0"),8}{Number(own.Drag?.TotalN, "0"),7}"
-                + $"{Number(own.CentreOfEffortDepthMm, "0"),9}{Number(own.CentreOfEffortAftMm, "0"),5}{Number(own.StallOnset?.SideForceN, "0"),6}{Number(own.StallOnset?.LeewayDegrees, "0.0"),6}{Number(100 * own.ShareOfStall, "0"),7}");
+                + $"{Number(own.CentreOfEffortDepthMm, "0"),9}{Number(own.CentreOfEffortFromBoxMm, "0"),5}{Number(own.StallOnset?.SideForceN, "0"),6}{Number(own.StallOnset?.LeewayDegrees, "0.0"),6}{Number(100 * own.ShareOfStall, "0"),7}");
         }
 
+        o.WriteLine("  aft: mm behind the middle of the box; used: of the side force at which it stalls");
         o.WriteLine();
         o.WriteLine("  drag, N          induced  section  tip and edge  root  total   side force/drag");
         foreach (LoadCaseSummary own in summary.LoadCases.Where(own => own.Drag is not null))
