@@ -51,6 +51,8 @@ public sealed class BadInputTests : IDisposable
     [InlineData("with \"b.fin.json\"", "check", "a.fin.json", "b.fin.json")]
     [InlineData("needs FILE", "check")]
     [InlineData("needs SECTION", "section")]
+    [InlineData("needs FILE", "water")]
+    [InlineData("no option \"--speed\"", "water", "a.fin.json", "--speed", "9")]
     [InlineData("'--out' is required", "pack", "a.fin.json")]
     [InlineData("is empty", "check", "")]
     [InlineData("is empty", "new", "")]

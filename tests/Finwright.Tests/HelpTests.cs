@@ -4,7 +4,7 @@ namespace Finwright.Tests;
 
 public sealed class HelpTests
 {
-    public static TheoryData<string> Commands => ["new", "check", "pack", "section", "schema"];
+    public static TheoryData<string> Commands => ["new", "check", "pack", "water", "section", "schema"];
 
     [Theory]
     [MemberData(nameof(Commands))]

@@ -1,5 +1,6 @@
 using Finwright.Assessment.Afloat;
 using Finwright.Water;
+using Finwright.Water.Sailing;
 using Finwright.Water.Ventilation;
 
 namespace Finwright.Assessment.Verdicts;
@@ -79,7 +80,9 @@ internal static class VentilationVerdicts
         };
     }
 
+    // A gust or a landing is over in a moment; what it does to the flow is the stall verdict's.
     private static (CaseAfloat Case, Margin Margin) Worst(FinAfloat afloat, Func<CaseAfloat, Margin[]> margins) => afloat.Cases
+        .Where(own => own.Load.Kind is not LoadCaseKind.Overload)
         .SelectMany(own => margins(own).Select(margin => (own, margin)))
         .OrderBy(pair => StateOf(pair.margin.State))
         .ThenByDescending(pair => Used(pair.margin))

@@ -19,8 +19,8 @@ public static class PolarGrid
     private const int StepsPerDecade = 6;
     private const int Decades = 2;
 
-    // Half a degree where laminar bubbles make lift uneven, one beyond.
-    private const double FineAngleDegrees = 2;
+    // Half a degree where laminar bubbles make lift uneven, one beyond, two where nearly all sections have stalled.
+    private const double FineAngleDegrees = 2, StalledAngleDegrees = 16;
 
     /// <summary>The whole row of Reynolds numbers, rising.</summary>
     public static IReadOnlyList<double> AllReynoldsNumbers { get; } =
@@ -50,7 +50,7 @@ public static class PolarGrid
     public static IReadOnlyList<double> Angles(bool half)
     {
         List<double> degrees = [];
-        for (double angle = 0; angle <= GreatestAngleDegrees; angle += angle < FineAngleDegrees ? 0.5 : 1)
+        for (double angle = 0; angle <= GreatestAngleDegrees; angle += angle < FineAngleDegrees ? 0.5 : angle < StalledAngleDegrees ? 1 : 2)
             degrees.Add(angle);
         IEnumerable<double> whole = half ? degrees : degrees.Skip(1).Select(angle => -angle).Reverse().Concat(degrees);
         return [.. whole.Select(double.DegreesToRadians)];

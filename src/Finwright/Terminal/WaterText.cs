@@ -58,7 +58,7 @@ internal static class WaterText
                 + $"{Number(own.CentreOfEffortDepthMm, "0"),9}{Number(own.CentreOfEffortFromBoxMm, "0"),5}{Number(own.StallOnset?.SideForceN, "0"),6}{Number(own.StallOnset?.LeewayDegrees, "0.0"),6}{Number(100 * own.ShareOfStall, "0"),7}");
         }
 
-        o.WriteLine("  aft: mm behind the middle of the box; used: of the side force at which it stalls");
+        o.WriteLine("  aft: mm behind the middle of the box; used: of the force at which it stalls");
         o.WriteLine();
         o.WriteLine("  drag, N          induced  section  tip and edge  root  total   side force/drag");
         foreach (LoadCaseSummary own in summary.LoadCases.Where(own => own.Drag is not null))

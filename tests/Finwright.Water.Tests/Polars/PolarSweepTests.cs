@@ -13,12 +13,12 @@ public sealed class PolarSweepTests
     public void Solve_of_symmetric_nodes_asks_for_half_the_angles()
     {
         PolarSweepResult symmetric = PolarSweep.Solve([Node(0)], Counting(out Func<int> half), cancellation: TestContext.Current.CancellationToken);
-        Assert.Equal(23, half());
-        Assert.Equal(45, symmetric.Curves[0][0].Points.Count);
+        Assert.Equal(21, half());
+        Assert.Equal(41, symmetric.Curves[0][0].Points.Count);
         PolarSweep.Solve([Node(0, new FourDigitSection(2, 4, 12))], Counting(out Func<int> cambered), cancellation: TestContext.Current.CancellationToken);
-        Assert.Equal(45, cambered());
+        Assert.Equal(41, cambered());
         PolarSweep.Solve([Node(0, upper: new() { TripAt = 0.1 })], Counting(out Func<int> tripped), cancellation: TestContext.Current.CancellationToken);
-        Assert.Equal(45, tripped());
+        Assert.Equal(41, tripped());
 
         static SectionCurveSolver Counting(out Func<int> count)
         {
