@@ -98,6 +98,32 @@ internal sealed class ForceSum(FinLattice lattice, LiftingModes modes, StripGeom
         };
     }
 
+    /// <summary>The answer when there is none.</summary>
+    public LiftingResult Nothing(FlowState flow, LiftingValidity validity) => new()
+    {
+        Flow = flow,
+        Status = LiftingStatus.Singular,
+        Validity = validity,
+        Iterations = 0,
+        Residual = 0,
+        SideForce = 0,
+        OtherSideForce = 0,
+        Drag = default,
+        ForceZ = 0,
+        ForceX = 0,
+        YawMoment = 0,
+        RollMoment = 0,
+        CentreOfEffort = null,
+        Area = area,
+        LostSuction = 0,
+        VortexForce = 0,
+        TipForce = 0,
+        StallShare = 0,
+        Critical = null,
+        StalledShare = 0,
+        Strips = [],
+    };
+
     private double TipForce(FlowState flow, ReadOnlySpan<double> vortices)
     {
         int last = lattice.Strips - 1;
@@ -132,6 +158,8 @@ internal sealed class ForceSum(FinLattice lattice, LiftingModes modes, StripGeom
                 Cl = coupling.Cl(j),
                 ClPeak = own?.StallOn(angle + geometry.CamberAngle[j] >= 0).Cl * sweep,
                 Load = scale * circulation[j],
+                Moment = scale * (circulation[j] * geometry.QuarterX[j] - modes.Row(modes.Arm, j, coupling.Weights))
+                    + (forces is { } f ? scale / 2 * lattice.Chords[j] * lattice.Chords[j] * (f.Cm * sweep - geometry.FlatMoment[j]) : 0),
                 EllipticLoad = 4 / Math.PI * sum / lattice.Fin.Span * Math.Sqrt((1 - along) * (1 + along)),
                 SectionAngle = angle,
                 ReynoldsNumber = coupling.Reynolds[j],

@@ -35,7 +35,10 @@ internal sealed class LiftingModes
                 _vortices[i * Count + 2 + strips + strip] = -BentSheet.Slope(lattice.Chord, row, Hinges[strip]);
         }
 
-        influence.Factor.Solve(_vortices, Count);
+        if (influence.IsSingular)
+            Array.Clear(_vortices);
+        else
+            influence.Factor.Solve(_vortices, Count);
         (Circulation, Suction, Arm, HingeMoment) = (new double[strips * Count], new double[strips * Count], new double[strips * Count], new double[strips * Count]);
         for (int j = 0; j < strips; j++)
         {

@@ -37,6 +37,7 @@ public sealed record LiftingResult
     public required double ForceX { get; init; }
 
     /// <summary>Moment about the y axis through the root quarter chord, newton metres, right-handed about y (down): a starboard force aft of it gives a negative moment, bow to port.</summary>
+    /// <remarks>Drag times the small z of a bent fin is left out.</remarks>
     public required double YawMoment { get; init; }
 
     /// <summary>Moment about the x axis at the hull plane, newton metres, right-handed about x (aft): a starboard force on the fin gives a positive moment.</summary>
@@ -112,6 +113,9 @@ public sealed record StripResult
     /// <summary>Side force per depth carried by the strip's circulation, N/m; forces of vortices at leading edge and tip come on top.</summary>
     public required double Load { get; init; }
 
+    /// <summary>Moment of that load and of the section about the strip's quarter chord, per depth, N, positive nose to starboard.</summary>
+    public required double Moment { get; init; }
+
     /// <summary>Load of a half ellipse that peaks at the hull and carries the same side force, N/m.</summary>
     public required double EllipticLoad { get; init; }
 
@@ -152,6 +156,6 @@ public enum LiftingStatus
     /// <summary>Lattice and sections were not brought together; the numbers are the last ones reached.</summary>
     NotConverged,
 
-    /// <summary>The geometry leaves the lattice's equations undetermined; the numbers are zero.</summary>
+    /// <summary>The geometry leaves the lattice's equations undetermined; every force is zero.</summary>
     Singular,
 }

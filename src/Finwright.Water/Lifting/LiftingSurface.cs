@@ -84,7 +84,7 @@ public sealed class LiftingSurface
         FlowState.Check(flow);
         StripCoupling coupling = new(_modes, _geometry, _lattice, flow);
         if (_singular)
-            return _forces.Sum(Empty(coupling), flow, LiftingStatus.Singular, Validity(coupling, flow), 1);
+            return _forces.Nothing(flow, Validity(coupling, flow));
         coupling.Solve();
         if (!coupling.Converged && Stalled(flow, coupling) is { Converged: true } instead)
             coupling = instead;
@@ -176,12 +176,6 @@ public sealed class LiftingSurface
         for (int j = 0; j < _lattice.Strips; j++)
             sum += coupling.Cl(j) * _lattice.Chords[j] * _lattice.Widths[j];
         return sum;
-    }
-
-    private static StripCoupling Empty(StripCoupling coupling)
-    {
-        Array.Clear(coupling.Weights);
-        return coupling;
     }
 
     private LiftingValidity Validity(StripCoupling coupling, FlowState flow)

@@ -5,7 +5,8 @@ namespace Finwright.Water.Lifting;
 /// <summary>What the section of one strip answers at an angle, in the plane square to the quarter-chord line.</summary>
 /// <remarks>
 /// Simple sweep theory: the section sees the part of the stream square to the quarter-chord line, so lift goes with cos²Λ, the Reynolds number of speed and chord with cos²Λ.
-/// Friction acts with the whole stream; what drag has beyond its value at no angle goes with cos³Λ. Where a leading-edge vortex rolls up, the section does not stall: its lift goes on
+/// Friction acts with the whole stream; what drag has beyond its value at no angle goes with cos³Λ. Raked fins hold on a little longer inboard than this, since the boundary layer drains toward the tip: the onset of stall is what
+/// is meant, side force beyond it is on the low side. Where a leading-edge vortex rolls up, the section does not stall: its lift goes on
 /// along its slope, and the suction it can no longer hold is handed to the vortex.
 /// </remarks>
 internal readonly struct StripSection(ISectionPolar polar, double reynolds, double cosSweep, double vortexShare, double camberAngle)

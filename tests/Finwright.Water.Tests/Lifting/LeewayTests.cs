@@ -9,6 +9,8 @@ public class LeewayTests
     private static readonly LiftingSurface Fin = LiftingSurface.Create(
         LiftingFin.Trapezoid(0.4, 0.12, 0.06, Water.Radians(10)) with { Polar = _ => Section }, RootCondition.Hull(0.25, 0.8, 0.1));
 
+    private static double TipMiddle => (Fin.Fin.LeadingEdge(0.4) + Fin.Fin.TrailingEdge(0.4)) / 2;
+
     [Theory]
     [InlineData(6, 300)]
     [InlineData(10, 700)]
@@ -108,6 +110,9 @@ public class LeewayTests
         Assert.InRange(result.CentreOfEffort!.Value.Y, 0.15, 0.2);
         Assert.Equal(result.RollMoment, result.ForceZ * result.CentreOfEffort.Value.Y, 0.01 * result.RollMoment);
         Assert.True(result.YawMoment < 0);
+        // The strips' own loads and moments make up the whole but for section drag and the force at the tip.
+        double yaw = result.Strips.Sum(s => s.Width * (s.Moment - s.Load * s.QuarterChord));
+        Assert.Equal(result.YawMoment + result.TipForce * TipMiddle, yaw, 0.02 * Math.Abs(result.YawMoment));
         Assert.Equal(result.Strips.Sum(s => s.Load * s.Width), result.Strips.Sum(s => s.EllipticLoad * s.Width), 0.01 * result.SideForce);
     }
 
