@@ -87,7 +87,7 @@ public static class FinStages
             Print = IsBare(design) ? new() { LayerMm = design.Print.LayerMm } : new(),
         },
         after: [Shape],
-        work => PolarsOfBlade.Solve(work.Design, work.Of(Shape), new KeptSectionCurves(SectionCurves.Solve, work.Curves).Solve, work.Progress, work.Cancellation));
+        work => PolarsOfBlade.Solve(work.Design, work.Of(Shape), new KeptSectionCurves(OutwardCurves.By(SectionCurves.Solve), work.Curves).Solve, work.Progress, work.Cancellation));
 
     /// <summary>What the fin does when it sails, load case by load case.</summary>
     public static Stage<FinAfloat> Water { get; } = new(

@@ -17,6 +17,9 @@ internal sealed class PolarCurve
     /// <summary>Lift has to fall by this share of the peak to end the search for it: less is scatter of the solved points.</summary>
     private const double CertainDrop = 0.01;
 
+    /// <summary>Lift past the peak does not rise by more than this again before the plate's law takes over.</summary>
+    private const double Jump = 0.05;
+
     /// <summary>Below this lift a fall is not stall but the dead band of a thin section at low Reynolds numbers.</summary>
     private const double LowestPeak = 0.3;
 
@@ -55,6 +58,8 @@ internal sealed class PolarCurve
         List<Node> nodes = Connected(curve.Points);
         if (nodes.Count < FewestPoints)
             return null;
+        CutJumps(nodes, side: 1);
+        CutJumps(nodes, side: -1);
         nodes = Lowered(nodes, liftFactor);
         SectionStall up = InsertPeak(nodes, side: 1), down = InsertPeak(nodes, side: -1);
 
@@ -149,6 +154,32 @@ internal sealed class PolarCurve
         }
 
         return reached;
+    }
+
+    /// <summary>
+    /// Past the peak the solver may find the flow now attached, now stalled. Where lift has fallen and then jumps up again, the points beyond
+    /// are of another answer and are left out.
+    /// </summary>
+    private static void CutJumps(List<Node> nodes, int side)
+    {
+        (int peak, bool passed) = Peak(nodes, side);
+        if (!passed)
+            return;
+        double least = side * nodes[peak].Cl;
+        for (int i = peak + side; i >= 0 && i < nodes.Count; i += side)
+        {
+            double lift = side * nodes[i].Cl;
+            if (lift > least + Jump)
+            {
+                if (side > 0)
+                    nodes.RemoveRange(i, nodes.Count - i);
+                else
+                    nodes.RemoveRange(0, i + 1);
+                return;
+            }
+
+            least = Math.Min(least, lift);
+        }
     }
 
     /// <summary>

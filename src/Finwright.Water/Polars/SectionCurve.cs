@@ -7,7 +7,10 @@ namespace Finwright.Water.Polars;
 /// <param name="conditions">The stream and the surface.</param>
 /// <param name="angles">Angles of attack, radians, rising.</param>
 /// <param name="cancellation">Stops the work.</param>
-/// <returns>One point for each angle, in their order; a point that did not converge says so.</returns>
+/// <returns>
+/// The points, angles rising; a point that did not converge says so. A solver may leave angles out that lie beyond its reach and add others
+/// where lift peaks.
+/// </returns>
 public delegate SectionCurve SectionCurveSolver(Geometry.Sections.Section section, SectionConditions conditions, IReadOnlyList<double> angles, CancellationToken cancellation);
 
 /// <summary>One section in one stream over angle of attack, as solved: nothing smoothed, nothing filled in.</summary>
