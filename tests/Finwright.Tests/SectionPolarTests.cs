@@ -85,6 +85,25 @@ public sealed class SectionPolarTests : IDisposable
         Assert.Contains("needs --reynolds", OneLine(ProgramRun.Of("section", "naca-0010", option, value).IsRefusal()), StringComparison.Ordinal);
 
     [Fact]
+    public void Section_left_as_printed_drags_more_than_polished()
+    {
+        double Drag(string finish, string printed = "auto") => ProgramRun.Of("section", "naca-0010", "--reynolds", "1e6", "--n", "5", "--alpha", "2", "--finish", finish, "--printed", printed, "--chord-mm", "120", "--json").Json()
+            .GetProperty("polar").GetProperty("rows")[0].GetProperty("cd").GetDouble();
+        // Lying, the layers are steps across the stream, far above what trips; standing, they are fine grooves along it.
+        Assert.True(Drag("bare-print", "lying") > 1.2 * Drag("polished"));
+        Assert.InRange(Drag("bare-print", "standing") / Drag("polished"), 1, 1.2);
+        Assert.InRange(Drag("grit-400") / Drag("polished"), 0.99, 1.1);
+    }
+
+    [Theory]
+    [InlineData("needs --chord-mm", "--finish", "polished")]
+    [InlineData("only matters with --finish", "--chord-mm", "120")]
+    [InlineData("takes one of polished, grit-400, bare-print", "--finish", "shiny")]
+    [InlineData("outside 10 to 500", "--finish", "polished", "--chord-mm", "5")]
+    public void Section_with_half_a_finish_is_refused(string words, params string[] options) =>
+        Assert.Contains(words, OneLine(ProgramRun.Of(["section", "naca-0010", "--reynolds", "1e6", .. options]).IsRefusal()), StringComparison.Ordinal);
+
+    [Fact]
     public void Section_with_two_trips_for_one_side_is_refused() =>
         ProgramRun.Of("section", "naca-0010", "--reynolds", "1e6", "--trip", "0.1", "--trip-upper", "0.2").IsRefusal();
 

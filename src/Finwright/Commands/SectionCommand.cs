@@ -1,9 +1,12 @@
 using System.CommandLine;
 using System.Globalization;
 using Finwright.Assessment.Packing;
+using Finwright.Design;
 using Finwright.Geometry;
 using Finwright.Geometry.Sections;
 using Finwright.Terminal;
+using Finwright.Water.Finishes;
+using Finwright.Water.FromDesign;
 using Finwright.Water.Polars;
 using Finwright.Water.Sections;
 
@@ -29,6 +32,9 @@ internal sealed class SectionCommand : ProgramCommand
     private readonly Option<double?> _trip = Inputs.Number("--trip", "share", "Trip both sides here, as a share of the chord from the nose, 0 to 1.");
     private readonly Option<double?> _tripUpper = Inputs.Number("--trip-upper", "share", "Trip the upper (starboard) side here.");
     private readonly Option<double?> _tripLower = Inputs.Number("--trip-lower", "share", "Trip the lower (port) side here.");
+    private readonly Option<Finish?> _finish = Inputs.OneOf<Finish>("--finish", "Finish of both sides; smooth if left out. Needs --chord-mm. A bare print has layers of 0.2 mm.");
+    private readonly Option<PrintAttitude?> _printed = Inputs.OneOf<PrintAttitude>("--printed", "With --finish bare-print: how the blade lay on the printer; standing if left out.");
+    private readonly Option<double?> _chord = Inputs.Number("--chord-mm", "mm", "With --finish: the chord on which it lies, 10 to 500.");
     private readonly Option<bool> _json = Inputs.Json();
 
     public SectionCommand()
@@ -38,7 +44,7 @@ internal sealed class SectionCommand : ProgramCommand
             "finwright section naca-0010 --reynolds 1e6 --alpha 0:12:2")
     {
         Add(_section);
-        foreach (Option option in (Option[])[_thickness, _trailingEdge, _points, _reynolds, _alpha, _n, _trip, _tripUpper, _tripLower, _json])
+        foreach (Option option in (Option[])[_thickness, _trailingEdge, _points, _reynolds, _alpha, _n, _trip, _tripUpper, _tripLower, _finish, _printed, _chord, _json])
             Add(option);
     }
 
@@ -90,7 +96,7 @@ internal sealed class SectionCommand : ProgramCommand
     {
         if (arguments.GetValue(_reynolds) is not double reynolds)
         {
-            Option? idle = ((Option[])[_alpha, _n, _trip, _tripUpper, _tripLower]).FirstOrDefault(option => arguments.GetResult(option) is not null);
+            Option? idle = ((Option[])[_alpha, _n, _trip, _tripUpper, _tripLower, _finish, _printed, _chord]).FirstOrDefault(option => arguments.GetResult(option) is not null);
             return idle is null ? null : throw new WrongInputException($"{idle.Name} needs --reynolds too.", "Give the Reynolds number, for example --reynolds 1e6 (a chord of 130 mm at 9 m/s).");
         }
 
@@ -101,21 +107,46 @@ internal sealed class SectionCommand : ProgramCommand
             throw new WrongInputException($"An amplification exponent of {n} is outside {LeastAmplification} to {GreatestAmplification}.", "Give --n a value between them: 9 in a quiet tunnel, 4 to 6 in chop.");
         Sweep angles = Sweep.Read("--alpha", arguments.GetValue(_alpha) ?? UsualAngles, -PolarGrid.GreatestAngleDegrees, PolarGrid.GreatestAngleDegrees, "degrees", "where the method holds");
         SectionPolar.Check(section);
+        (SideFinish surface, string? finish) = SurfaceOf(arguments);
         SectionConditions conditions = new()
         {
             ReynoldsNumber = reynolds,
             CriticalAmplification = n,
-            Upper = new() { TripAt = Trip(arguments, _tripUpper) },
-            Lower = new() { TripAt = Trip(arguments, _tripLower) },
+            Upper = surface with { TripAt = Trip(arguments, _tripUpper) },
+            Lower = surface with { TripAt = Trip(arguments, _tripLower) },
         };
         try
         {
-            return SectionPolar.Of(section, conditions, angles.Values, null, SectionCurves.Solve, cancellation);
+            return SectionPolar.Of(section, conditions, angles.Values, finish, SectionCurves.Solve, cancellation);
         }
         catch (ArgumentException problem) when (problem is not ArgumentNullException)
         {
             throw new WrongInputException($"The flow past {section.Name} cannot be worked out: {problem.Message}", "Check the shape of the section with \"finwright section\" without --reynolds.");
         }
+    }
+
+    private (SideFinish Surface, string? Words) SurfaceOf(ParseResult arguments)
+    {
+        if (arguments.GetValue(_finish) is not Finish finish)
+        {
+            return arguments.GetValue(_chord) is null
+                ? (SideFinish.Smooth, null)
+                : throw new WrongInputException("--chord-mm only matters with --finish.", "Name a finish, or leave --chord-mm out: without roughness the chord is in the Reynolds number.");
+        }
+
+        if (arguments.GetValue(_chord) is not double chord)
+            throw new WrongInputException("--finish needs --chord-mm: the same roughness counts more on a short chord.", "Give the chord, for example --chord-mm 120.");
+        if (!(chord is >= 10 and <= 500))
+            throw new WrongInputException($"A chord of {chord} mm is outside 10 to 500 mm.", "Give --chord-mm a value between them.");
+        // A design with this finish and all else as usual, so that a word means here what it means there.
+        FinDesign design = new()
+        {
+            Name = "",
+            Shape = new() { Outline = new() { Family = OutlineFamily.Upright }, StarboardFinish = finish },
+            Parts = new() { BladeAttitude = arguments.GetValue(_printed) ?? PrintAttitude.Auto },
+        };
+        SurfaceFinish surface = FinishFromDesign.Starboard(design);
+        return (surface.OnChord(1e-3 * chord), $"{surface.Description} on a chord of {chord:0.#} mm");
     }
 
     private double? Trip(ParseResult arguments, Option<double?> ofSide)

@@ -1,4 +1,6 @@
+using System.Reflection;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 
 namespace Finwright.Terminal;
 
@@ -7,7 +9,8 @@ internal static class Choice
 {
     /// <summary>The spelling of a value.</summary>
     public static string Of<T>(T value)
-        where T : struct, Enum => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
+        where T : struct, Enum =>
+        typeof(T).GetField(value.ToString())?.GetCustomAttribute<JsonStringEnumMemberNameAttribute>()?.Name ?? JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
 
     /// <summary>The spellings of all values, in their order.</summary>
     public static IReadOnlyList<string> All<T>()

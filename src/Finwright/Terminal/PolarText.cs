@@ -31,7 +31,7 @@ internal static class PolarText
     {
         List<string> parts = [];
         if (polar.Finish is string finish)
-            parts.Add($"finish {finish}");
+            parts.Add(finish);
         if (polar.TripUpper is double upper && polar.TripLower is double lower && upper.Equals(lower))
             parts.Add($"both sides tripped at {100 * upper:0.##} % of the chord");
         else if (polar.TripUpper is double above && polar.TripLower is double below)
