@@ -22,6 +22,9 @@ public sealed class LiftingSurface
     // Turn from which the second start comes, radians (8 degrees): all strips well past stall.
     private const double StalledStart = 8 * Math.PI / 180;
 
+    // Harper and Maki (1964), NASA TN D-2373, from memory: inboard sections of swept wings pass well beyond the peak that simple sweep theory gives them. Cosine of 20 degrees (judgement).
+    private const double RakedCosine = 0.9397;
+
     private const int AreaSteps = 400;
 
     private readonly FinLattice _lattice;
@@ -208,7 +211,13 @@ public sealed class LiftingSurface
                 validity |= LiftingValidity.PeakNotReached;
         }
 
-        return FinShare(coupling, null) > 1 ? validity | LiftingValidity.StalledStrips : validity;
+        if (!(FinShare(coupling, null) > 1))
+            return validity;
+        validity |= LiftingValidity.StalledStrips;
+        for (int j = 0; j < _lattice.Strips; j++)
+            if (_geometry.CosSweep[j] < RakedCosine && coupling.Section(j) is { } section && section.StallShare(coupling.Angles[j]) > 1)
+                validity |= LiftingValidity.StalledRake;
+        return validity;
     }
 
     // Midpoints in the angle of a cosine spacing: exact enough for round tips.

@@ -39,6 +39,9 @@ public enum LiftingValidity
 
     /// <summary>No sections: no friction and no stall.</summary>
     NoSections = 1024,
+
+    /// <summary>Raked strips are past their peak of lift.</summary>
+    StalledRake = 2048,
 }
 
 /// <summary>Words for <see cref="LiftingValidity"/>.</summary>
@@ -56,6 +59,7 @@ public static class LiftingValidities
         (LiftingValidity.SteepSweep, "The quarter-chord line is swept beyond 60 degrees; section data are used as at 60 degrees."),
         (LiftingValidity.NarrowGap, "The gap at the root is below one per cent of the span: friction closes it in part, so the computed loss is too large."),
         (LiftingValidity.PeakNotReached, "A section's peak of lift lies beyond its computed points: stall comes later than shown."),
+        (LiftingValidity.StalledRake, "Stalled strips are raked by more than 20 degrees: past the onset of stall a raked fin holds on better than computed here, since its boundary layer drains toward the tip. Take side force past onset as a lower bound."),
         (LiftingValidity.NoSections, "No sections were given: no friction and no stall in these numbers."),
     ];
 

@@ -40,6 +40,15 @@ public class FinStallTests
         Assert.True(raked.OnsetDepth > upright.OnsetDepth);
     }
 
+    [Fact]
+    public void Solve_stalled_raked_fin_says_that_it_holds_more_than_computed()
+    {
+        LiftingResult steep = Fin("steep").Solve(Water.At(8, 16)), upright = Fin("upright").Solve(Water.At(8, 24)), attached = Fin("steep").Solve(Water.At(8, 5));
+        Assert.True(steep.Validity.HasFlag(LiftingValidity.StalledRake));
+        Assert.True(upright.Validity.HasFlag(LiftingValidity.StalledStrips) && !upright.Validity.HasFlag(LiftingValidity.StalledRake));
+        Assert.False(attached.Validity.HasFlag(LiftingValidity.StalledRake));
+    }
+
     // Stall must not depend on how finely the fin is cut. Tolerance 2 % of the side force at onset.
     [Fact]
     public void StallOf_onset_does_not_depend_on_the_number_of_strips()
