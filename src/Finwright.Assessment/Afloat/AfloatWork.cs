@@ -64,9 +64,19 @@ internal static class AfloatWork
 
         LiftingFin fin = Fin(design, blade, family);
         LiftingOptions options = new() { Tip = design.Shape.Tip == TipStyle.Flat ? TipForm.Square : TipForm.Faired };
-        LiftingSurface hull = LiftingSurface.Create(fin, Hull(design.Brief, blade), options);
-        LiftingSurface mirror = LiftingSurface.Create(fin, RootCondition.FullMirror, options);
-        LiftingSurface bare = LiftingSurface.Create(fin, RootCondition.BareSurface, options);
+        LiftingSurface hull, mirror, bare;
+        try
+        {
+            hull = LiftingSurface.Create(fin, Hull(design.Brief, blade), options);
+            mirror = LiftingSurface.Create(fin, RootCondition.FullMirror, options);
+            bare = LiftingSurface.Create(fin, RootCondition.BareSurface, options);
+        }
+        catch (ArgumentException problem)
+        {
+            // An outline that can be drawn and printed, and that the lattice still cannot take.
+            return answer with { Problem = $"The fin cannot be laid out as a lifting surface: {problem.Message} Look at outline.svg, and smooth the edge that looks odd." };
+        }
+
         progress?.Report(0.3);
         cancellation.ThrowIfCancellationRequested();
 

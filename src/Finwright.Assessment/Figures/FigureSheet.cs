@@ -12,7 +12,7 @@ internal static class FigureSheet
     private const double Width = 760;
     private const double Height = 470;
     private const string Type = "Inter, Helvetica, Arial, sans-serif";
-    private const double Away = 5;
+    private const double Away = 9;
     private const double TextSize = 13;
     private const double TitleSize = 15;
 
@@ -64,7 +64,7 @@ internal static class FigureSheet
         Position = position,
         Title = title,
         TitleColor = Ink,
-        AxisTitleDistance = 10,
+        AxisTitleDistance = 14,
         TextColor = Ink,
         Minimum = least,
         Maximum = greatest,
@@ -98,8 +98,9 @@ internal static class FigureSheet
     /// <param name="colour">Its colour, that of the line.</param>
     /// <param name="horizontal">Which end of the text lies at the place.</param>
     /// <param name="vertical">Which edge of the text lies at the place.</param>
+    /// <param name="reversed">Whether the vertical axis runs downward, which turns the way off the line over.</param>
     /// <returns>The name, so that it can be told its axes.</returns>
-    public static TextAnnotation Name(PlotModel figure, DataPoint at, string text, OxyColor colour, HorizontalAlignment horizontal = HorizontalAlignment.Left, VerticalAlignment vertical = VerticalAlignment.Middle)
+    public static TextAnnotation Name(PlotModel figure, DataPoint at, string text, OxyColor colour, HorizontalAlignment horizontal = HorizontalAlignment.Left, VerticalAlignment vertical = VerticalAlignment.Middle, bool reversed = false)
     {
         TextAnnotation name = new()
         {
@@ -117,7 +118,7 @@ internal static class FigureSheet
             ClipByYAxis = false,
         };
         // A few points off the line.
-        name.Offset = new(Sign(horizontal) * Away, Sign(vertical) * Away);
+        name.Offset = new(Sign(horizontal) * Away, (reversed ? -1 : 1) * Sign(vertical) * Away);
         figure.Annotations.Add(name);
         return name;
     }

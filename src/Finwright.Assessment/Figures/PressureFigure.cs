@@ -38,12 +38,12 @@ public static class PressureFigure
         DataPoint[] points = [.. x.Zip(cp, (place, value) => new DataPoint(100 * place, value))];
         figure.Series.Add(FigureSheet.Line(points[..(nose + 1)], FigureSheet.Water, LineStyle.Solid, 2));
         figure.Series.Add(FigureSheet.Line(points[nose..], FigureSheet.Ink, LineStyle.Dash));
-        FigureSheet.Name(figure, points[nose / 2], "suction side", FigureSheet.Water, HorizontalAlignment.Left, VerticalAlignment.Bottom);
-        FigureSheet.Name(figure, points[(nose + points.Length) / 2], "pressure side", FigureSheet.Ink, HorizontalAlignment.Left, VerticalAlignment.Top);
+        FigureSheet.Name(figure, points[nose / 2], "suction side", FigureSheet.Water, HorizontalAlignment.Left, VerticalAlignment.Bottom, reversed: true);
+        FigureSheet.Name(figure, points[(nose + points.Length) / 2], "pressure side (dashed)", FigureSheet.Ink, HorizontalAlignment.Left, VerticalAlignment.Top, reversed: true);
         if (boils)
         {
             figure.Annotations.Add(new LineAnnotation { Type = LineAnnotationType.Horizontal, Y = boilingCp!.Value, Color = FigureSheet.Fails, LineStyle = LineStyle.DashDot });
-            FigureSheet.Name(figure, new(100, boilingCp.Value), "water boils here", FigureSheet.Fails, HorizontalAlignment.Right, VerticalAlignment.Bottom);
+            FigureSheet.Name(figure, new(100, boilingCp.Value), "water boils here", FigureSheet.Fails, HorizontalAlignment.Right, VerticalAlignment.Bottom, reversed: true);
         }
 
         int lowest = 0;

@@ -29,11 +29,9 @@ public static class SpanLoadFigure
         figure.Axes.Add(FigureSheet.Axis(AxisPosition.Bottom, "side force per depth, N/cm", Math.Min(0, samples.Min(sample => sample.LoadNPerCm)), most));
         figure.Series.Add(FigureSheet.Line(samples.Select(sample => new DataPoint(sample.EllipticNPerCm, sample.DepthMm)), FigureSheet.QuietInk, LineStyle.Dash));
         figure.Series.Add(FigureSheet.Line(samples.Select(sample => new DataPoint(sample.LoadNPerCm, sample.DepthMm)), FigureSheet.Water, LineStyle.Solid, 2));
-        SpanLoadSample at = samples[samples.Count / 3], further = samples[2 * samples.Count / 3];
-        bool outside = at.LoadNPerCm >= at.EllipticNPerCm;
-        FigureSheet.Name(figure, new(at.LoadNPerCm, at.DepthMm), " this fin", FigureSheet.Water, outside ? HorizontalAlignment.Left : HorizontalAlignment.Right);
-        bool ellipseOutside = further.EllipticNPerCm > further.LoadNPerCm;
-        FigureSheet.Name(figure, new(further.EllipticNPerCm, further.DepthMm), " ellipse of the same force", FigureSheet.QuietInk, ellipseOutside ? HorizontalAlignment.Left : HorizontalAlignment.Right);
+        // The lines nearly meet on a good fin: the names stand in the empty corner, in the colours of the lines.
+        FigureSheet.Name(figure, new(0.04 * most, 0.08 * spanMm), "this fin", FigureSheet.Water);
+        FigureSheet.Name(figure, new(0.04 * most, 0.14 * spanMm), "ellipse of the same force (dashed)", FigureSheet.QuietInk);
         SpanLoadSample peak = samples.MaxBy(sample => sample.LoadNPerCm);
         return FigureSheet.Svg(figure, $"The load is greatest at {peak.DepthMm:0} mm below the hull: {peak.LoadNPerCm:0.0} N on each cm of depth.");
     }

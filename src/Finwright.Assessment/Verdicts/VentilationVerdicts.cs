@@ -80,13 +80,18 @@ internal static class VentilationVerdicts
         };
     }
 
-    // A gust or a landing is over in a moment; what it does to the flow is the stall verdict's.
-    private static (CaseAfloat Case, Margin Margin) Worst(FinAfloat afloat, Func<CaseAfloat, Margin[]> margins) => afloat.Cases
-        .Where(own => own.Load.Kind is not LoadCaseKind.Overload)
+    private static (CaseAfloat Case, Margin Margin) Worst(FinAfloat afloat, Func<CaseAfloat, Margin[]> margins) => Steady(afloat)
         .SelectMany(own => margins(own).Select(margin => (own, margin)))
         .OrderBy(pair => StateOf(pair.margin.State))
         .ThenByDescending(pair => Used(pair.margin))
         .First();
+
+    // A gust or a landing is over in a moment, and a load that is not carried stalls the fin: both are the stall verdict's.
+    private static IEnumerable<CaseAfloat> Steady(FinAfloat afloat)
+    {
+        CaseAfloat[] steady = [.. afloat.Cases.Where(own => own.Load.Kind is not LoadCaseKind.Overload)];
+        return Array.Exists(steady, own => own.IsCarried) ? steady.Where(own => own.IsCarried) : steady;
+    }
 
     // How much of the limit is used up, so that the nearest to it comes first among equals.
     private static double Used(Margin margin) => margin is { Value: double value, Limit: double limit } && value > 0 && limit > 0

@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using Finwright.Water.Sections;
 
 namespace Finwright.Water.Polars;
@@ -13,6 +14,7 @@ public static class PolarSweep
     /// <param name="cancellation">Stops the work.</param>
     /// <returns>The same to the last bit whatever the number of cores: each curve is solved by itself and put in its own place.</returns>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    /// <remarks>What the solver throws comes out as it is.</remarks>
     public static PolarSweepResult Solve(
         IReadOnlyList<PolarNode> nodes,
         SectionCurveSolver solver,
@@ -36,11 +38,11 @@ public static class PolarSweep
                     progress?.Report((double)++done / tasks.Length);
             });
         }
-        catch (AggregateException several) when (several.InnerExceptions.Any(inner => inner is OperationCanceledException))
+        catch (AggregateException several)
         {
-            // A solver that saw the stop before the loop did.
+            // A solver that saw the stop before the loop did; else the first refusal speaks for all.
             cancellation.ThrowIfCancellationRequested();
-            throw;
+            ExceptionDispatchInfo.Throw(several.InnerExceptions[0]);
         }
 
         int[] empty = [.. Enumerable.Range(0, nodes.Count).Where(n => !SectionPolarTable.IsEnough(curves[n]))];

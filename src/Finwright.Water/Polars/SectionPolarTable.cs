@@ -81,11 +81,13 @@ public sealed class SectionPolarTable : ISectionPolar
     }
 
     /// <inheritdoc/>
-    /// <exception cref="ArgumentOutOfRangeException">The angle is beyond ±π/2, the Reynolds number not above 0, or one of them not a number.</exception>
+    /// <remarks>Beyond ±π/2, where only a search on its way can be, the forces there.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is not a number, or the Reynolds number not above 0.</exception>
     public SectionForces At(double angleOfAttack, double reynoldsNumber)
     {
-        if (!(Math.Abs(angleOfAttack) <= Math.PI / 2))
-            throw new ArgumentOutOfRangeException(nameof(angleOfAttack), angleOfAttack, "The angle must lie within ±π/2.");
+        if (!double.IsFinite(angleOfAttack))
+            throw new ArgumentOutOfRangeException(nameof(angleOfAttack), angleOfAttack, "The angle must be a number.");
+        angleOfAttack = Math.Clamp(angleOfAttack, -Math.PI / 2, Math.PI / 2);
         Place place = PlaceOf(reynoldsNumber);
         SectionForces own = _curves[place.Low].At(angleOfAttack);
         if (place.Share <= 0)

@@ -92,6 +92,14 @@ public sealed class AfloatTests
     }
 
     [Fact]
+    public void Sections_that_the_flow_refuses_are_said_not_guessed()
+    {
+        FinAfloat afloat = SailedFin.Sail(SailedFin.Design, (section, _, _, _) => throw new ArgumentException("The sides cross.", nameof(section)));
+        Assert.Contains("The sides cross.", afloat.Problem, StringComparison.Ordinal);
+        Assert.Empty(afloat.Cases);
+    }
+
+    [Fact]
     public void A_strip_at_the_trailing_edge_adds_area()
     {
         FinAfloat with = SailedFin.Sail(SailedFin.Design with { Shape = SailedFin.Design.Shape with { Strip = new() { OverhangMm = 10 } } });

@@ -76,6 +76,12 @@ public sealed class PolarSweepTests
     }
 
     [Fact]
+    public void Solve_hands_on_what_the_solver_throws() => Assert.Throws<ArgumentException>(() => PolarSweep.Solve(
+        [Node(0)],
+        (section, _, _, _) => throw new ArgumentException("no such section", nameof(section)),
+        cancellation: TestContext.Current.CancellationToken));
+
+    [Fact]
     public void Solve_names_a_node_that_has_too_few_points()
     {
         PolarSweepResult result = PolarSweep.Solve(

@@ -220,13 +220,16 @@ public sealed class SectionPolarTableTests
     }
 
     [Theory]
-    [InlineData(1.6, 1e6)]
+    [InlineData(double.PositiveInfinity, 1e6)]
     [InlineData(double.NaN, 1e6)]
     [InlineData(0.1, 0)]
     [InlineData(0.1, double.NaN)]
     [InlineData(0.1, double.PositiveInfinity)]
     public void At_outside_its_domain_is_refused(double angle, double re) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => Table().At(angle, re));
+
+    [Fact]
+    public void At_beyond_square_to_the_stream_is_as_square_to_it() => Assert.Equal(Table().At(Math.PI / 2, 1e6), Table().At(1.8, 1e6));
 
     [Fact]
     public void A_table_without_enough_points_or_in_disorder_is_refused()
