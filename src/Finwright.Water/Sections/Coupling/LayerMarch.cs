@@ -1,4 +1,3 @@
-using System.Runtime.Intrinsics;
 using Finwright.Numerics.Differentiation;
 using Finwright.Water.Sections.Layers;
 using Finwright.Water.Sections.Potential;
@@ -14,8 +13,6 @@ internal sealed class LayerMarch(Sides sides, LayerResiduals residuals)
     private const double LaminarLimit = 3.6;
     private const double TurbulentLimit = 2.3;
     private const double WakeLimit = 2.6;
-    private const int Steps = 25;
-    private const double Settled = 1e-8;
     private const double LeastShape = 1.02;
     private const double LeastSpeed = 0.02;
     private const double UsualStress = 0.05;
@@ -73,15 +70,15 @@ internal sealed class LayerMarch(Sides sides, LayerResiduals residuals)
     {
         Span<double> x = stackalloc double[LayerResiduals.Unknowns];
         double given = state.Speed[station];
-        bool starts = kind == LayerKind.Turbulent && !state.IsTurbulent[before];
+        Stretch stretch = new(sides.Length[before], sides.Length[station], kind == LayerKind.Turbulent && !state.IsTurbulent[before] ? trip : null);
         double shape = Math.Max((state.Displacement(before) - gap) / state.Momentum[before], LeastShape);
         Guess(x, state, before, kind, shape, gap, given);
-        if (!Newton(x, upstream, station, before, kind, settings, gap, starts, trip, held: 0) || (x[1] - gap) / x[0] > limit)
+        if (!StationSolver.Solve(x, upstream, stretch, kind, settings, gap, held: 0) || (x[1] - gap) / x[0] > limit)
         {
             double held = kind == LayerKind.Laminar ? limit : Math.Min(shape, limit);
             double slower = Math.Max(Math.Min(given, state.Speed[before]), LeastSpeed);
             Guess(x, state, before, kind, held, gap, slower);
-            if (!Newton(x, upstream, station, before, kind, settings, gap, starts, trip, held))
+            if (!StationSolver.Solve(x, upstream, stretch, kind, settings, gap, held))
                 Guess(x, state, before, kind, held, gap, given);
         }
 
@@ -100,102 +97,5 @@ internal sealed class LayerMarch(Sides sides, LayerResiduals residuals)
         x[1] = shape * x[0] + gap;
         x[2] = kind == LayerKind.Laminar ? state.Amplification[before] : state.IsTurbulent[before] ? state.Stress[before] : UsualStress;
         x[3] = speed;
-    }
-
-    /// <summary>Solves a station's three equations and the one that holds its speed, or its shape factor where one is given.</summary>
-    private bool Newton(Span<double> x, in LayerState<Jet12> upstream, int station, int before, LayerKind kind, in LayerSettings settings, double gap, bool starts, double trip, double held)
-    {
-        Span<Jet12> residual = stackalloc Jet12[LayerEquations.Count];
-        Span<double> matrix = stackalloc double[16], right = stackalloc double[4];
-        double from = sides.Length[before], to = sides.Length[station], speed = x[3];
-        for (int step = 0; step < Steps; step++)
-        {
-            if (starts)
-            {
-                TransitionInterval.Equations(upstream, x, from, to, 0, Math.Clamp(trip, from, to), settings, residual);
-            }
-            else
-            {
-                LayerState<Jet4> here = new(kind, Jet4.Variable(x[0], 0), Jet4.Variable(x[1], 1), Jet4.Variable(x[2], 2), Jet4.Variable(x[3], 3), settings, gap);
-                if (kind == LayerKind.Laminar)
-                    LayerEquations.Laminar(upstream, here.Downstream(), Jet12.Constant(from), Jet12.Constant(to), Jet12.Constant(0), residual);
-                else
-                    LayerEquations.Turbulent(upstream, here.Downstream(), Jet12.Constant(from), Jet12.Constant(to), residual);
-            }
-
-            for (int q = 0; q < LayerEquations.Count; q++)
-            {
-                residual[q].Second.CopyTo(matrix[(4 * q)..]);
-                right[q] = -residual[q].Value;
-            }
-
-            matrix[12..].Clear();
-            if (held > 0)
-            {
-                (matrix[12], matrix[13]) = (-held, 1);
-                right[3] = held * x[0] - (x[1] - gap);
-            }
-            else
-            {
-                matrix[15] = 1;
-                right[3] = speed - x[3];
-            }
-
-            if (!SolveFour(matrix, right))
-                return false;
-            double relax = 1, change = 0;
-            for (int i = 0; i < 4; i++)
-            {
-                double relative = i == 2 && kind == LayerKind.Laminar ? right[i] / 10 : right[i] / x[i];
-                change = Math.Max(change, Math.Abs(relative));
-                if (relative > 0.5)
-                    relax = Math.Min(relax, 0.5 / relative);
-                if (relative < -0.3)
-                    relax = Math.Min(relax, -0.3 / relative);
-            }
-
-            if (!double.IsFinite(change))
-                return false;
-            for (int i = 0; i < 4; i++)
-                x[i] += relax * right[i];
-            x[1] = Math.Max(x[1], (kind == LayerKind.Wake ? 1.0005 : 1.02) * x[0] + gap);
-            if (change < Settled)
-                return true;
-        }
-
-        return false;
-    }
-
-    private static bool SolveFour(Span<double> a, Span<double> b)
-    {
-        const int N = 4;
-        for (int k = 0; k < N; k++)
-        {
-            int pivot = k;
-            for (int i = k + 1; i < N; i++)
-                if (Math.Abs(a[i * N + k]) > Math.Abs(a[pivot * N + k]))
-                    pivot = i;
-            if (!(Math.Abs(a[pivot * N + k]) > 1e-30))
-                return false;
-            for (int j = 0; j < N; j++)
-                (a[k * N + j], a[pivot * N + j]) = (a[pivot * N + j], a[k * N + j]);
-            (b[k], b[pivot]) = (b[pivot], b[k]);
-            for (int i = k + 1; i < N; i++)
-            {
-                double factor = a[i * N + k] / a[k * N + k];
-                for (int j = k; j < N; j++)
-                    a[i * N + j] -= factor * a[k * N + j];
-                b[i] -= factor * b[k];
-            }
-        }
-
-        for (int i = N - 1; i >= 0; i--)
-        {
-            for (int j = i + 1; j < N; j++)
-                b[i] -= a[i * N + j] * b[j];
-            b[i] /= a[i * N + i];
-        }
-
-        return true;
     }
 }

@@ -32,6 +32,10 @@ internal readonly struct LayerState<T>
     // The closure's thickness grows without bound as the shape factor nears 1; profiles do not (from memory of the method's published form).
     private const double MostThickness = 12;
 
+    // Shear has to be left over for the stress to work in; far behind the section next to none is.
+    private const double MostSlip = 0.98;
+    private const double MostWakeSlip = 0.99995;
+
     /// <summary>Follows everything from the unknowns.</summary>
     /// <param name="kind">Which closure.</param>
     /// <param name="momentum">θ.</param>
@@ -56,7 +60,7 @@ internal readonly struct LayerState<T>
         }
 
         EnergyShape = TurbulentClosure.EnergyShape(Shape, reynolds);
-        T slip = JetMath.Min(TurbulentClosure.Slip(Shape, EnergyShape), 0.98);
+        T slip = JetMath.Min(TurbulentClosure.Slip(Shape, EnergyShape), kind == LayerKind.Wake ? MostWakeSlip : MostSlip);
         EquilibriumStress = TurbulentClosure.EquilibriumStress(Shape, EnergyShape, slip);
         Thickness = JetMath.Min(TurbulentClosure.ThicknessOverMomentum(Shape) + Shape, MostThickness) * momentum;
         if (kind == LayerKind.Wake)
@@ -67,7 +71,7 @@ internal readonly struct LayerState<T>
             return;
         }
 
-        Friction = TurbulentClosure.RoughFriction(TurbulentClosure.Friction(Shape, reynolds), settings.SandRoughness * settings.Reynolds * speed);
+        Friction = TurbulentClosure.RoughFriction(Shape, reynolds, settings.SandRoughness * settings.Reynolds * speed);
         Dissipation = TurbulentClosure.Dissipation(Friction, slip, third, EnergyShape);
     }
 

@@ -14,7 +14,11 @@ internal static class TurbulentClosure
 
     // Roughness function ln(1 + 0.3 k+) / κ: smooth for k+ below 5, the logarithmic law of sand above 70 (Colebrook's form; from memory).
     private const double SandShare = 0.3;
-    private const int RoughnessSteps = 6;
+    private const int RoughnessSteps = 12;
+
+    // Near separation the wall's law has no say, and grains as large as the layer itself would leave no law at all.
+    private const double LeastRoughFriction = 1e-4;
+    private const double LeastSpeedRatio = 8;
 
     /// <summary>Energy shape factor H* = θ*/θ.</summary>
     public static T EnergyShape<T>(T shape, T reynolds)
@@ -23,12 +27,12 @@ internal static class TurbulentClosure
         T r = Max(reynolds, 200);
         T inverse = T.Constant(1) / r;
         T peak = r.Value < 400 ? T.Constant(4) : 400 * inverse + 3;
+        T floor = 4 * inverse + 1.5;
         T gap = shape - peak;
-        T floor = 4 * inverse + 1.505;
         if (gap.Value < 0)
-            return floor + (0.165 - 1.6 * Sqrt(inverse)) * Pow(0 - gap, 1.6) / shape;
+            return floor + 1.5 * (2 - floor) * Square(gap / (peak - 1)) / (shape + 0.5);
         T log = Log(r);
-        return floor + Square(gap) * (T.Constant(0.04) / shape + 0.007 * log / Square(gap + T.Constant(4) / log));
+        return floor + Square(gap) * (T.Constant(0.015) / shape + 0.007 * log / Square(gap + T.Constant(4) / log));
     }
 
     /// <summary>Skin friction coefficient of a smooth wall, on the local edge speed; negative where the flow at the wall runs backward.</summary>
@@ -40,17 +44,31 @@ internal static class TurbulentClosure
         return 0.3 * Exp(-1.33 * shape) * power + 0.00011 * (Tanh(4 - (1 / 0.875) * shape) - 1);
     }
 
-    /// <summary>Skin friction coefficient of a rough wall: the smooth one, with the law of the wall shifted by the sand's roughness function.</summary>
-    /// <param name="smooth">Coefficient of the smooth wall.</param>
+    /// <summary>Skin friction coefficient of a rough wall, on the local edge speed.</summary>
+    /// <param name="shape">Shape factor.</param>
+    /// <param name="reynolds">Momentum Reynolds number.</param>
     /// <param name="sand">Sand height times edge speed over viscosity.</param>
-    public static T RoughFriction<T>(T smooth, T sand)
+    /// <remarks>
+    /// The law of the wall is shifted by the sand's roughness function. Roughness thickens the profile near the wall and raises the shape factor without
+    /// weakening the wake: Clauser's G = (H - 1)/H √(2/C_f), not H, is what a smooth layer of the same wake shares (Clauser, 1956, Adv. Appl. Mech. 4).
+    /// </remarks>
+    public static T RoughFriction<T>(T shape, T reynolds, T sand)
         where T : struct, IJet<T>
     {
-        if (sand.Value is 0 || smooth.Value <= 0)
+        T smooth = Friction(shape, reynolds);
+        if (sand.Value is 0 || smooth.Value <= LeastRoughFriction)
             return smooth;
-        T start = Sqrt(T.Constant(2) / smooth), ratio = start;
+        T defect = (shape - 1) / shape;
+        T same = Sqrt(T.Constant(2) / smooth), ratio = same;
         for (int i = 0; i < RoughnessSteps; i++)
-            ratio = start - KarmanInverse * Log(SandShare * sand / ratio + 1);
+        {
+            T smoothShape = T.Constant(1) / (1 - Min(defect * ratio / same, 0.7));
+            same = Sqrt(T.Constant(2) / Max(Friction(smoothShape, reynolds), LeastRoughFriction));
+            // The law's argument is δ u_τ/ν, which at one momentum Reynolds number goes with H.
+            T shifted = same + KarmanInverse * (Log(shape / smoothShape) - Log(SandShare * sand / ratio + 1));
+            ratio = 0.5 * (ratio + Max(shifted, LeastSpeedRatio));
+        }
+
         return T.Constant(2) / Square(ratio);
     }
 

@@ -1,0 +1,49 @@
+using System.Globalization;
+
+namespace Finwright.Water.Tests.Evidence;
+
+/// <summary>One published or exact value beside what the program finds.</summary>
+/// <param name="Topic">Heading it stands under.</param>
+/// <param name="What">The case, with its conditions.</param>
+/// <param name="Source">Author, year, title or report, table or page; how it was come by.</param>
+/// <param name="Expected">The value of the source.</param>
+/// <param name="Computed">The value found here.</param>
+/// <param name="Tolerance">Greatest distance between both that we defend.</param>
+/// <param name="Reason">Why that much.</param>
+/// <param name="Miss">Why the value lies outside the tolerance; null where it lies inside.</param>
+internal sealed record EvidenceRow(string Topic, string What, string Source, double Expected, double Computed, double Tolerance, string Reason, string? Miss = null)
+{
+    // A known miss may not grow by more than this unnoticed.
+    private const double MissMayGrow = 1.3;
+
+    public bool IsWithin => Math.Abs(Computed - Expected) <= Tolerance;
+
+    /// <summary>Holds the row: inside its tolerance, or outside it as the document says and no farther.</summary>
+    /// <param name="greatestMiss">For a known miss, its distance as last looked at.</param>
+    public void Hold(double greatestMiss = 0)
+    {
+        if (Miss is null)
+            Assert.True(IsWithin, $"{What}: {Computed} is farther than {Tolerance} from {Expected} ({Source}).");
+        else
+            Assert.True(Math.Abs(Computed - Expected) <= MissMayGrow * Math.Max(greatestMiss, Tolerance), $"{What}: {Computed} has moved away from {Expected} ({Source}).");
+    }
+
+    /// <summary>The row of the document's table.</summary>
+    public string Text()
+    {
+        string miss = Expected is 0 || Math.Abs(Expected) < 2 * Tolerance && Math.Abs(Expected) < 0.1
+            ? Number(Computed - Expected)
+            : string.Create(CultureInfo.InvariantCulture, $"{100 * (Computed / Expected - 1):+0.0;-0.0;0.0} %");
+        string verdict = Miss is null ? $"within {Number(Tolerance)} ({Reason})" : IsWithin ? $"within {Number(Tolerance)} ({Reason})" : $"**missed**: {Miss}";
+        return $"| {What} | {Source} | {Number(Expected)} | {Number(Computed)} | {miss} | {verdict} |";
+    }
+
+    // Four digits: more would change with the processor.
+    private static string Number(double x)
+    {
+        if (x is 0)
+            return "0";
+        int digits = Math.Clamp(3 - (int)Math.Floor(Math.Log10(Math.Abs(x))), 0, 6);
+        return x.ToString("F" + digits, CultureInfo.InvariantCulture);
+    }
+}
