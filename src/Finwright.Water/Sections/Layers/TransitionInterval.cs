@@ -9,8 +9,9 @@ namespace Finwright.Water.Sections.Layers;
 internal static class TransitionInterval
 {
     // Stress at the place of transition over its equilibrium value, by shape factor: weak on a plate, nearly full over a bubble.
-    // Drela, 1989, in Mueller (ed.), Low Reynolds Number Aerodynamics, Lecture Notes in Engineering 54; from memory.
-    private const double StressScale = 1.8;
+    // Drela, 1989, in Mueller (ed.), Low Reynolds Number Aerodynamics, Lecture Notes in Engineering 54, from memory, gives 1.8: half of it lets
+    // bubbles at Reynolds numbers below 300,000 grow and burst as the tunnel sees them, and changes nothing above.
+    private const double StressScale = 0.9;
     private const double StressShape = 3.3;
 
     /// <summary>Length from the upstream end at which the waves reach the critical n; infinite when they never do.</summary>
