@@ -4,7 +4,7 @@ using Finwright.Water.Sections;
 namespace Finwright.Assessment.Caching;
 
 /// <summary>Curves of sections as bytes; without the details of the surface.</summary>
-public sealed class SectionCurveForm() : ResultForm<SectionCurve>("section-curve-1")
+public sealed class SectionCurveForm() : ResultForm<SectionCurve>("section-curve-2")
 {
     /// <summary>More points than any sweep asks for.</summary>
     private const int MostPoints = 4096;
@@ -29,6 +29,7 @@ public sealed class SectionCurveForm() : ResultForm<SectionCurve>("section-curve
         foreach (SectionPoint point in value.Points)
         {
             writer.Write(point.Converged);
+            writer.Write(point.IsPastNoseStall);
             writer.Write(point.Iterations);
             foreach (double number in Numbers(point))
                 writer.Write(number);
@@ -52,11 +53,12 @@ public sealed class SectionCurveForm() : ResultForm<SectionCurve>("section-curve
         SectionPoint[] points = new SectionPoint[count];
         for (int i = 0; i < count; i++)
         {
-            bool converged = reader.ReadBoolean();
+            bool converged = reader.ReadBoolean(), pastNoseStall = reader.ReadBoolean();
             int iterations = reader.ReadInt32();
             points[i] = new()
             {
                 Converged = converged,
+                IsPastNoseStall = pastNoseStall,
                 Iterations = iterations,
                 AngleOfAttack = Finite(reader),
                 Cl = Finite(reader),

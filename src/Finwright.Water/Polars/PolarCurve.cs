@@ -55,7 +55,7 @@ internal sealed class PolarCurve
     /// <returns>Null when too few points converged.</returns>
     public static PolarCurve? Of(SectionCurve curve, double liftFactor)
     {
-        List<Node> nodes = Connected(curve.Points);
+        List<Node> nodes = Connected(curve.Points, curve.Conditions);
         if (nodes.Count < FewestPoints)
             return null;
         CutJumps(nodes, side: 1);
@@ -118,12 +118,12 @@ internal sealed class PolarCurve
         return new(_values[at], _values[at + 2], _values[at + 4], _values[at + 6], _values[at + 8], PolarOrigin.Solved);
     }
 
-    /// <summary>The converged points from the one nearest zero outward, as far as gaps between them can be bridged.</summary>
-    private static List<Node> Connected(IReadOnlyList<SectionPoint> points)
+    /// <summary>The usable points from the one nearest zero outward, as far as gaps between them can be bridged.</summary>
+    private static List<Node> Connected(IReadOnlyList<SectionPoint> points, SectionConditions conditions)
     {
         int middle = -1;
         for (int i = 0; i < points.Count; i++)
-            if (points[i].Converged && (middle < 0 || Math.Abs(points[i].AngleOfAttack) < Math.Abs(points[middle].AngleOfAttack)))
+            if (points[i].IsUsable && (middle < 0 || Math.Abs(points[i].AngleOfAttack) < Math.Abs(points[middle].AngleOfAttack)))
                 middle = i;
         if (middle < 0 || Math.Abs(points[middle].AngleOfAttack) > NearZero)
             return [];
@@ -132,12 +132,50 @@ internal sealed class PolarCurve
         bool gap = false;
         for (int i = first; i <= last; i++)
         {
-            if (points[i].Converged)
+            if (points[i].IsUsable)
                 nodes.Add(new(points[i], gap && nodes.Count > 0));
-            gap = !points[i].Converged;
+            gap = !points[i].IsUsable;
         }
 
+        AddNoseStall(nodes, points, last, 1, conditions);
+        AddNoseStall(nodes, points, first, -1, conditions);
         return nodes;
+    }
+
+    /// <summary>Ends the curve where the nose lets go, between the last usable point and the next, which is past it.</summary>
+    private static void AddNoseStall(List<Node> nodes, IReadOnlyList<SectionPoint> points, int last, int side, SectionConditions conditions)
+    {
+        int next = last + side;
+        if (next < 0 || next >= points.Count || !points[next].Converged || !points[next].IsPastNoseStall)
+            return;
+        Node good = new(points[last], false), past = new(points[next], false);
+        double share = (NoseStall.LowestPressure(conditions.ReynoldsNumber) - good.MinimumCp) / (past.MinimumCp - good.MinimumCp);
+        if (!(share > 0 && share < 1))
+        {
+            Mark(nodes, side);
+            return;
+        }
+
+        double Between(double a, double b) => a + share * (b - a);
+        Node limit = new(
+            Between(good.Angle, past.Angle),
+            Between(good.Cl, past.Cl),
+            Between(good.Cd, past.Cd),
+            Between(good.Cm, past.Cm),
+            Between(good.MinimumCp, past.MinimumCp),
+            Between(good.Separation, past.Separation),
+            false,
+            true);
+        if (side > 0)
+            nodes.Add(limit);
+        else
+            nodes.Insert(0, limit);
+    }
+
+    private static void Mark(List<Node> nodes, int side)
+    {
+        int end = side > 0 ? nodes.Count - 1 : 0;
+        nodes[end] = nodes[end] with { IsNoseStall = true };
     }
 
     private static int Reach(IReadOnlyList<SectionPoint> points, int from, int step)
@@ -145,7 +183,7 @@ internal sealed class PolarCurve
         int reached = from;
         for (int i = from + step; i >= 0 && i < points.Count; i += step)
         {
-            if (!points[i].Converged)
+            if (!points[i].IsUsable)
                 continue;
             bool isNext = i == reached + step;
             if (!isNext && Math.Abs(points[i].AngleOfAttack - points[reached].AngleOfAttack) > WidestBridge)
@@ -227,7 +265,7 @@ internal sealed class PolarCurve
                 break;
         }
 
-        return (best, best != end && best != start);
+        return (best, best != start && (best != end || nodes[end].IsNoseStall));
     }
 
     private static int Nearest(List<Node> nodes, double angle)
@@ -270,7 +308,7 @@ internal sealed class PolarCurve
         return new(angle, lift, IsReached: true);
     }
 
-    private readonly record struct Node(double Angle, double Cl, double Cd, double Cm, double MinimumCp, double Separation, bool BridgedBefore)
+    private readonly record struct Node(double Angle, double Cl, double Cd, double Cm, double MinimumCp, double Separation, bool BridgedBefore, bool IsNoseStall = false)
     {
         public Node(SectionPoint point, bool bridgedBefore)
             : this(point.AngleOfAttack, point.Cl, point.Cd, point.Cm, point.MinimumCp, point.Cl >= 0 ? point.SeparationUpper : point.SeparationLower, bridgedBefore)

@@ -22,8 +22,8 @@ public sealed record SectionCurve
     /// <summary>The points, angles rising.</summary>
     public required IReadOnlyList<SectionPoint> Points { get; init; }
 
-    /// <summary>How many points converged.</summary>
-    public int SolvedCount => Points.Count(point => point.Converged);
+    /// <summary>How many points converged and have not stalled at the nose.</summary>
+    public int SolvedCount => Points.Count(point => point.IsUsable);
 
     /// <summary>
     /// The whole curve of a symmetric section, equally finished on both sides, from its half: angles from 0 up. At 0 lift and moment are

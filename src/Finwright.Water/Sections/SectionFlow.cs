@@ -62,7 +62,7 @@ public sealed class SectionFlow
     public SectionPoint Solve(double angleOfAttack, SectionConditions conditions, bool withSurface = false)
     {
         Check(angleOfAttack, conditions);
-        if (Mirrors(angleOfAttack, conditions))
+        if (Mirrors(angleOfAttack))
             return Mirrored(Solve(-angleOfAttack, Swapped(conditions), withSurface));
         if (_coupled.Solve(angleOfAttack, conditions, null))
             return Answer(angleOfAttack, conditions, withSurface);
@@ -102,7 +102,7 @@ public sealed class SectionFlow
                 if (positive != angle >= 0)
                     continue;
                 cancellation.ThrowIfCancellationRequested();
-                if (Mirrors(angle, conditions))
+                if (Mirrors(angle))
                 {
                     int twin = Array.FindIndex(outward, j => angles[j] == -angle && answers[j] is not null);
                     answers[i] = twin >= 0 && conditions.Upper == conditions.Lower ? Mirrored(answers[outward[twin]]) : Solve(angle, conditions, withSurface);
@@ -130,7 +130,7 @@ public sealed class SectionFlow
     }
 
     /// <summary>A section of equal sides at a negative angle is the mirror of itself at the positive one, exactly.</summary>
-    private bool Mirrors(double angle, SectionConditions conditions) => _panels.IsSymmetric && angle < 0 && conditions is not null;
+    private bool Mirrors(double angle) => _panels.IsSymmetric && angle < 0;
 
     private static SectionConditions Swapped(SectionConditions conditions) => conditions with { Upper = conditions.Lower, Lower = conditions.Upper };
 
@@ -168,6 +168,7 @@ public sealed class SectionFlow
         {
             AngleOfAttack = angle,
             Converged = true,
+            IsPastNoseStall = NoseStall.IsPast(cp[lowest], _panels.X[lowest], conditions.ReynoldsNumber),
             Iterations = _coupled.Steps,
             // Both sides of a symmetric section along the stream are the same flow; rounding must not say otherwise.
             Cl = still ? 0 : forces.Cl,

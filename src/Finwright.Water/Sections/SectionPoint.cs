@@ -9,6 +9,15 @@ public sealed record SectionPoint
     /// <summary>Whether the coupled equations were solved; when not, no number below means anything.</summary>
     public required bool Converged { get; init; }
 
+    /// <summary>
+    /// Whether the suction peak is higher than measured sections bear before the flow lets go at the nose; the numbers then solve the equations,
+    /// but the section has stalled. See <see cref="NoseStall"/>.
+    /// </summary>
+    public bool IsPastNoseStall { get; init; }
+
+    /// <summary>Whether the numbers below may be used.</summary>
+    public bool IsUsable => Converged && !IsPastNoseStall;
+
     /// <summary>Newton steps taken.</summary>
     public int Iterations { get; init; }
 

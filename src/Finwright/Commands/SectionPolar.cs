@@ -109,6 +109,10 @@ internal sealed record SectionPolarRow
     [JsonPropertyName("converged")]
     public required bool Converged { get; init; }
 
+    /// <summary>Whether the row has no numbers because the flow has let go at the nose.</summary>
+    [JsonPropertyName("noseStall")]
+    public required bool NoseStall { get; init; }
+
     [JsonPropertyName("iterations")]
     public required int Iterations { get; init; }
 
@@ -117,7 +121,8 @@ internal sealed record SectionPolarRow
         return new()
         {
             AlphaDegrees = degrees,
-            Converged = point.Converged,
+            Converged = point.IsUsable,
+            NoseStall = point.Converged && point.IsPastNoseStall,
             Iterations = point.Iterations,
             Cl = When(point.Cl),
             Cd = When(point.Cd),
@@ -131,6 +136,6 @@ internal sealed record SectionPolarRow
             MinimumCpAt = When(point.MinimumCpAt),
         };
 
-        double? When(double value) => point.Converged ? Rounded.Digits(value) : null;
+        double? When(double value) => point.IsUsable ? Rounded.Digits(value) : null;
     }
 }

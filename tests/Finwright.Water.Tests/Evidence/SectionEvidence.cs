@@ -1,4 +1,5 @@
 using Finwright.Geometry.Sections;
+using Finwright.Water.Polars;
 using Finwright.Water.Sections;
 
 namespace Finwright.Water.Tests.Evidence;
@@ -126,8 +127,16 @@ internal static class SectionEvidence
         return surface.Cp[i] + share * (surface.Cp[i + 1] - surface.Cp[i]);
     }
 
-    private static double GreatestLift(SectionFlow flow, SectionConditions conditions, int from, int to) =>
-        flow.Sweep([.. Enumerable.Range(0, 2 * (to - from) + 1).Select(i => (from + 0.5 * i) * Degree)], conditions).Where(p => p.Converged).Max(p => p.Cl);
+    private static double GreatestLift(SectionFlow flow, SectionConditions conditions, int from, int to)
+    {
+        // From no angle up, so that the curve is whole.
+        double[] angles = [0, 0.5, 1, 2, 3, .. Enumerable.Range(0, 2 * (to - from) + 1).Select(i => from + 0.5 * i)];
+        double[] gaps = [.. Enumerable.Range(4, Math.Max(from - 4, 0)).Select(i => (double)i)];
+        SectionCurve curve = new() { Conditions = conditions, Points = flow.Sweep([.. angles.Concat(gaps).Order().Select(a => a * Degree)], conditions) };
+        SectionStall stall = new SectionPolarTable([curve]).StallAt(conditions.ReynoldsNumber, positive: true);
+        Assert.True(stall.IsReached);
+        return stall.Cl;
+    }
 
     private static Section Named(string name) => SectionCatalogue.TryFind(name, null, out Section? section, out string problem) ? section : throw new ArgumentException(problem, nameof(name));
 
