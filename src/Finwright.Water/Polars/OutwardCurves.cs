@@ -5,7 +5,7 @@ namespace Finwright.Water.Polars;
 /// <summary>Solves a curve from the middle outward: no further than the flow can be solved, and closer together where it ends.</summary>
 /// <remarks>
 /// Past an abrupt stall no steady flow is found, and looking for it at every angle costs more than the rest of the curve. After three angles
-/// in a row without an answer, more than a polar may bridge, the side is left. Where lift still rises at the last answer, three
+/// in a row without an answer, more than a polar may bridge, or where the nose has let go, the side is left. Where lift still rises at the last answer, three
 /// angles a quarter of a degree apart are tried beyond it: a thin section peaks and lets go within less than a degree.
 /// </remarks>
 public static class OutwardCurves
@@ -40,15 +40,15 @@ public static class OutwardCurves
         // Outward on this side, the middle first.
         List<SectionPoint> own = [.. points.Where(point => side * point.AngleOfAttack >= 0).OrderBy(point => Math.Abs(point.AngleOfAttack))];
         int next = 0;
-        while (next < outer.Length && Misses(own) < MostMisses)
+        while (next < outer.Length && Misses(own) < MostMisses && !own.Exists(point => point.IsPastNoseStall))
         {
             double[] some = outer[next..Math.Min(next + MostMisses - Misses(own), outer.Length)];
             next += some.Length;
             Add(some);
         }
 
-        SectionPoint? last = own.FindLast(point => point.Converged);
-        if (last is null || Misses(own) == 0 || !(side * last.Cl > 0) || own.Exists(point => point.Converged && side * point.Cl > side * last.Cl))
+        SectionPoint? last = own.FindLast(point => point.IsUsable);
+        if (last is null || own.Exists(point => point.IsPastNoseStall) || Misses(own) == 0 || !(side * last.Cl > 0) || own.Exists(point => point.IsUsable && side * point.Cl > side * last.Cl))
             return;
         for (int i = 1; i <= FineSteps; i++)
         {
@@ -67,7 +67,7 @@ public static class OutwardCurves
             points.AddRange(added);
             own.AddRange(added);
             own.Sort((a, b) => Math.Abs(a.AngleOfAttack).CompareTo(Math.Abs(b.AngleOfAttack)));
-            return added.All(point => point.Converged);
+            return added.All(point => point.IsUsable);
         }
     }
 
@@ -75,7 +75,7 @@ public static class OutwardCurves
     private static int Misses(List<SectionPoint> own)
     {
         int misses = 0;
-        while (misses < own.Count && !own[^(misses + 1)].Converged)
+        while (misses < own.Count && !own[^(misses + 1)].IsUsable)
             misses++;
         return misses;
     }

@@ -47,10 +47,13 @@ internal static class PolarText
     {
         List<string> parts = [];
         if (polar.MaximumCl is double peak)
-            parts.Add($"Lift peaks at {peak:0.00} at {polar.StallDegrees:0.0}°; methods of this kind tend to give 5 to 10 % too much there.");
+            parts.Add($"Lift peaks at {peak:0.00} at {polar.StallDegrees:0.0}°; good to about 10 %.");
         if (polar.Rows.Where(row => row.Converged).MinBy(row => row.Cd) is { } least)
             parts.Add($"Drag is least at {least.AlphaDegrees:0.##}°: {least.Cd:0.0000}.");
-        int missing = polar.Rows.Count - polar.Rows.Count(row => row.Converged);
+        int stalled = polar.Rows.Count(row => row.NoseStall);
+        if (stalled > 0)
+            parts.Add($"Past the suction peak that noses bear the flow lets go: {stalled} of {polar.Rows.Count} angles {(stalled == 1 ? "lies" : "lie")} beyond and {(stalled == 1 ? "has" : "have")} no numbers.");
+        int missing = polar.Rows.Count(row => !row.Converged) - stalled;
         if (missing > 0)
             parts.Add($"{missing} of {polar.Rows.Count} angles did not converge and {(missing == 1 ? "has" : "have")} no numbers.");
         return string.Join(' ', parts);
