@@ -8,7 +8,7 @@ public sealed class EvidenceTests
     private const string Begin = "<!-- evidence: written by the tests -->";
     private const string End = "<!-- end of evidence -->";
 
-    private static IReadOnlyList<EvidenceRow> All { get; } = [.. SectionEvidence.Rows];
+    private static IReadOnlyList<EvidenceRow> All { get; } = [.. SectionEvidence.Rows, .. LiftingEvidence.Rows, .. WaterEvidence.Rows];
 
     public static TheoryData<int, string> Cases()
     {

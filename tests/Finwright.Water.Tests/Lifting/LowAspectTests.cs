@@ -9,13 +9,10 @@ public class LowAspectTests
     // Section slope 0.9 · 2π as in the equation. Tolerance 5 %.
     [Theory]
     [InlineData(1, -8, 1.406)]
-    [InlineData(1, 0, 1.401)]
     [InlineData(1, 11, 1.410)]
     [InlineData(2, -8, 2.443)]
-    [InlineData(2, 0, 2.444)]
     [InlineData(2, 11, 2.443)]
     [InlineData(3, -8, 3.130)]
-    [InlineData(3, 0, 3.138)]
     [InlineData(3, 11, 3.123)]
     public void Solve_control_surface_has_the_measured_lift_slope(double aspect, double sweep, double slope) =>
         Assert.Equal(slope, Surface(aspect, sweep, TipForm.Square).Solve(Water.At(8, 0.1)).CL / Water.Radians(0.1), 0.05 * slope);
@@ -34,18 +31,6 @@ public class LowAspectTests
     public void Lattice_control_surface_matches_the_numerical_reference(double aspect, double sweep, double slope) =>
         Assert.Equal(slope, new LatticeCase(Fin(aspect, sweep), RootCondition.FullMirror, 20, 6).Slope, 0.003 * slope);
 
-    // The same equation with cross-flow, square tips (C_Dc 0.80), unswept, at 5, 10, 15, 20 degrees. Tolerance 12 %: what is asked of lift before stall.
-    [Theory]
-    [InlineData(1, 0.128, 0.269, 0.422, 0.587)]
-    [InlineData(3, 0.276, 0.556, 0.840, 1.128)]
-    public void Solve_control_surface_has_the_measured_lift_with_cross_flow(double aspect, double at5, double at10, double at15, double at20)
-    {
-        LiftingSurface fin = Surface(aspect, 0, TipForm.Square);
-        double[] expected = [at5, at10, at15, at20];
-        for (int i = 0; i < 4; i++)
-            Assert.Equal(expected[i], fin.Solve(Water.At(8, 5 * (i + 1))).CL, 0.12 * expected[i]);
-    }
-
     // Polhamus (1966), NASA TN D-3767, sharp delta wings: CL = Kp sin α cos² α + Kv cos α sin² α, CD = CL tan α. Kp, Kv and CL from a converged vortex lattice (numerical reference). Tolerance 5 %;
     // Kp 1 %, Kv 4 %: the suction is summed along the edge here, and there taken from the wake.
     [Theory]
@@ -54,12 +39,12 @@ public class LowAspectTests
     [InlineData(2, 2.199, 3.18)]
     public void Solve_sharp_delta_follows_the_suction_analogy(double aspect, double potential, double vortex)
     {
-        LiftingSurface delta = LiftingSurface.Create(Delta(aspect), RootCondition.FullMirror, new() { LeadingEdge = LeadingEdgeForm.Sharp, Tip = TipForm.None });
+        LiftingSurface delta = SharpDelta(aspect);
         foreach (double degrees in new[] { 5.0, 10, 15, 20 })
         {
-            double angle = Water.Radians(degrees), sin = Math.Sin(angle), cos = Math.Cos(angle);
+            double angle = Water.Radians(degrees), sin = Math.Sin(angle);
             LiftingResult result = delta.Solve(Water.At(8, degrees));
-            Assert.Equal(potential * sin * cos * cos + vortex * cos * sin * sin, result.CL, 0.03 * result.CL);
+            Assert.Equal(SuctionAnalogy(potential, vortex, angle), result.CL, 0.03 * result.CL);
             Assert.Equal(result.CL * Math.Tan(angle), result.CD, 0.015 * result.CD);
             Assert.Equal(vortex, result.VortexForce / (result.Flow.DynamicPressure * result.Area) / (sin * sin), 0.04 * vortex);
             Assert.Equal(1, result.LostSuction);
@@ -121,7 +106,16 @@ public class LowAspectTests
 
     private static LiftingFin Delta(double aspect) => LiftingFin.Trapezoid(aspect / 4, 1, 0, Math.Atan(3 / aspect));
 
-    private static LiftingSurface Surface(double aspect, double sweep, TipForm tip)
+    internal static double SuctionAnalogy(double potential, double vortex, double angle)
+    {
+        double sin = Math.Sin(angle), cos = Math.Cos(angle);
+        return potential * sin * cos * cos + vortex * cos * sin * sin;
+    }
+
+    internal static LiftingSurface SharpDelta(double aspect) =>
+        LiftingSurface.Create(Delta(aspect), RootCondition.FullMirror, new() { LeadingEdge = LeadingEdgeForm.Sharp, Tip = TipForm.None });
+
+    internal static LiftingSurface Surface(double aspect, double sweep, TipForm tip)
     {
         AnalyticPolar section = new(0.9 * 2 * Math.PI);
         return LiftingSurface.Create(Fin(aspect, sweep) with { Polar = _ => section }, RootCondition.FullMirror, new() { Tip = tip });
