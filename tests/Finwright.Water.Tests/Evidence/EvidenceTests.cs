@@ -46,7 +46,7 @@ public sealed class EvidenceTests
         StringBuilder text = new();
         foreach (IGrouping<string, EvidenceRow> topic in All.GroupBy(row => row.Topic, StringComparer.Ordinal))
         {
-            text.Append("\n### ").Append(topic.Key).Append("\n\n| Case | Source | Published | Computed | Difference | Verdict |\n| --- | --- | ---: | ---: | ---: | --- |\n");
+            text.Append("\n### ").Append(topic.Key).Append("\n\n| Case | Source | Expected | Computed | Difference | Verdict |\n| --- | --- | ---: | ---: | ---: | --- |\n");
             foreach (EvidenceRow row in topic)
                 text.Append(row.Text()).Append('\n');
         }
