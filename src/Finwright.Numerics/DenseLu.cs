@@ -4,7 +4,7 @@ using System.Runtime.InteropServices;
 namespace Finwright.Numerics;
 
 /// <summary>
-/// Factors of a full square matrix, by Gaussian elimination with partial pivoting, row by row with the processor's vector unit:
+/// Factors of a full square matrix, by Gaussian elimination with partial pivoting, a few columns at a time with the processor's vector unit:
 /// several times faster on a few hundred unknowns than the managed factorisation of the general library (bench: <c>DenseLuBench</c>).
 /// </summary>
 /// <remarks>Holds its work space; one instance serves one size, again and again, on one thread at a time.</remarks>
@@ -12,6 +12,9 @@ public sealed class DenseLu
 {
     // A pivot this small beside the largest entry of the matrix is rounding noise.
     private const double PivotNoise = 1e-14;
+
+    // Columns eliminated together.
+    private const int Block = 8;
 
     private readonly double[] _factors;
     private readonly int[] _rows;
@@ -46,23 +49,15 @@ public sealed class DenseLu
         for (int i = 0; i < n; i++)
             _rows[i] = i;
 
-        for (int k = 0; k < n; k++)
+        for (int from = 0; from < n; from += Block)
         {
-            int pivot = PivotRow(k);
-            double size = Math.Abs(_factors[pivot * n + k]);
-            if (!(size > PivotNoise * largest))
+            int to = Math.Min(from + Block, n);
+            if (!FactorColumns(from, to, PivotNoise * largest))
                 return false;
-            if (pivot != k)
-                SwapRows(k, pivot);
-            double inverse = 1 / _factors[k * n + k];
-            ReadOnlySpan<double> pivotTail = _factors.AsSpan(k * n + k + 1, n - k - 1);
-            for (int i = k + 1; i < n; i++)
-            {
-                double factor = _factors[i * n + k] * inverse;
-                _factors[i * n + k] = factor;
-                if (factor is not 0)
-                    Subtract(_factors.AsSpan(i * n + k + 1, n - k - 1), factor, pivotTail);
-            }
+            for (int k = from + 1; k < to; k++)
+                SubtractBlock(_factors.AsSpan(k * n + to, n - to), k, from, k, to);
+            for (int i = to; i < n; i++)
+                SubtractBlock(_factors.AsSpan(i * n + to, n - to), i, from, to, to);
         }
 
         return true;
@@ -127,6 +122,69 @@ public sealed class DenseLu
         for (int i = 0; i < a.Length; i++)
             sum += a[i] * b[i];
         return sum;
+    }
+
+    /// <summary>Eliminates some columns by themselves; the columns to their right wait.</summary>
+    private bool FactorColumns(int from, int to, double smallest)
+    {
+        int n = Order;
+        for (int k = from; k < to; k++)
+        {
+            int pivot = PivotRow(k);
+            if (!(Math.Abs(_factors[pivot * n + k]) > smallest))
+                return false;
+            if (pivot != k)
+                SwapRows(k, pivot);
+            double inverse = 1 / _factors[k * n + k];
+            for (int i = k + 1; i < n; i++)
+            {
+                double factor = _factors[i * n + k] * inverse;
+                _factors[i * n + k] = factor;
+                for (int j = k + 1; j < to; j++)
+                    _factors[i * n + j] -= factor * _factors[k * n + j];
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Takes the rows of a block, each times its factor in a given row, off that row's remainder.</summary>
+    private void SubtractBlock(Span<double> target, int row, int from, int end, int column)
+    {
+        int n = Order, k = from;
+        ReadOnlySpan<double> factors = _factors.AsSpan(row * n, n);
+        for (; k + 4 <= end; k += 4)
+        {
+            SubtractFour(
+                target,
+                (factors[k], factors[k + 1], factors[k + 2], factors[k + 3]),
+                _factors.AsSpan(k * n + column, n - column),
+                _factors.AsSpan((k + 1) * n + column, n - column),
+                _factors.AsSpan((k + 2) * n + column, n - column),
+                _factors.AsSpan((k + 3) * n + column, n - column));
+        }
+
+        for (; k < end; k++)
+            Subtract(target, factors[k], _factors.AsSpan(k * n + column, n - column));
+    }
+
+    /// <summary>Four rows at once: the target is loaded and stored once instead of four times.</summary>
+    private static void SubtractFour(Span<double> target, (double A, double B, double C, double D) factor, ReadOnlySpan<double> a, ReadOnlySpan<double> b, ReadOnlySpan<double> c, ReadOnlySpan<double> d)
+    {
+        int i = 0;
+        if (Vector.IsHardwareAccelerated)
+        {
+            Span<Vector<double>> targets = MemoryMarshal.Cast<double, Vector<double>>(target);
+            ReadOnlySpan<Vector<double>> va = MemoryMarshal.Cast<double, Vector<double>>(a)[..targets.Length], vb = MemoryMarshal.Cast<double, Vector<double>>(b)[..targets.Length];
+            ReadOnlySpan<Vector<double>> vc = MemoryMarshal.Cast<double, Vector<double>>(c)[..targets.Length], vd = MemoryMarshal.Cast<double, Vector<double>>(d)[..targets.Length];
+            Vector<double> fa = new(factor.A), fb = new(factor.B), fc = new(factor.C), fd = new(factor.D);
+            for (int v = 0; v < targets.Length; v++)
+                targets[v] = targets[v] - fa * va[v] - fb * vb[v] - fc * vc[v] - fd * vd[v];
+            i = targets.Length * Vector<double>.Count;
+        }
+
+        for (; i < target.Length; i++)
+            target[i] = target[i] - factor.A * a[i] - factor.B * b[i] - factor.C * c[i] - factor.D * d[i];
     }
 
     private int PivotRow(int k)

@@ -10,7 +10,7 @@ internal sealed class CoupledFlow
     private const int MostSteps = 60;
 
     // Residuals are differences of logarithms: one part in a million is far below what the closures are worth, and the last step squares it.
-    private const double Settled = 1e-7;
+    private const double Settled = 1e-6;
 
     // A step may not shrink a thickness by more than half or grow it by more than this much: logarithms must stay alive.
     private const double LeastChange = -0.5;
