@@ -5,7 +5,7 @@ using Finwright.Water.Sections.Potential;
 namespace Finwright.Water.Sections;
 
 /// <summary>How finely a section is computed.</summary>
-/// <param name="Fineness">Multiplies the number of panels; 1 is the usual number, about 140.</param>
+/// <param name="Fineness">Multiplies the number of panels; 1 is the usual number, about 105.</param>
 public sealed record SectionFlowOptions(double Fineness = 1);
 
 /// <summary>
@@ -67,17 +67,18 @@ public sealed class SectionFlow
         if (_coupled.Solve(angleOfAttack, conditions, null))
             return Answer(angleOfAttack, conditions, withSurface);
 
-        // Work up from where the flow is easy, in steps.
+        // Work up from where the flow is easy, in steps; one that cannot be solved is stepped over.
         int steps = Math.Max(1, (int)Math.Ceiling(Math.Abs(angleOfAttack) / ContinuationStep));
         SolvedFlow? reached = null;
+        bool solved = false;
         for (int i = 0; i <= steps; i++)
         {
-            if (!_coupled.Solve(angleOfAttack * i / steps, conditions, reached))
-                return Unsolved(angleOfAttack);
-            reached = _coupled.Keep();
+            double angle = angleOfAttack * i / steps;
+            solved = (reached is not null && _coupled.Solve(angle, conditions, reached)) || (i < steps && _coupled.Solve(angle, conditions, null));
+            reached = solved ? _coupled.Keep() : reached;
         }
 
-        return Answer(angleOfAttack, conditions, withSurface);
+        return solved ? Answer(angleOfAttack, conditions, withSurface) : Unsolved(angleOfAttack);
     }
 
     /// <summary>Solves many angles, each from its neighbour, from the one nearest zero outward on both sides.</summary>
