@@ -74,7 +74,7 @@ internal static class AfloatWork
         catch (ArgumentException problem)
         {
             // An outline that can be drawn and printed, and that the lattice still cannot take.
-            return answer with { Problem = $"The fin cannot be laid out as a lifting surface: {problem.Message} Look at outline.svg, and smooth the edge that looks odd." };
+            return answer with { Problem = $"The fin cannot be laid out as a lifting surface: {RefusalText.Of(problem)} Look at outline.svg, and smooth the edge that looks odd." };
         }
 
         progress?.Report(0.3);

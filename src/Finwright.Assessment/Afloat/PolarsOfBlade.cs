@@ -58,7 +58,7 @@ internal static class PolarsOfBlade
         catch (ArgumentException problem)
         {
             // A section of the maker's own that passes every check of shape, and that the flow still cannot take.
-            return none with { Problem = $"The flow past the sections cannot be worked out: {problem.Message} Look at the sections in sections.svg, and smooth the one that looks odd." };
+            return none with { Problem = $"The flow past the sections cannot be worked out: {RefusalText.Of(problem)} Look at the sections in sections.svg, and smooth the one that looks odd." };
         }
 
         if (solved.Family is not null)

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using Finwright.Assessment.Afloat;
 using Finwright.Assessment.Packing;
 using Finwright.Design;
 using Finwright.Geometry;
@@ -121,7 +122,7 @@ internal sealed class SectionCommand : ProgramCommand
         }
         catch (ArgumentException problem) when (problem is not ArgumentNullException)
         {
-            throw new WrongInputException($"The flow past {section.Name} cannot be worked out: {problem.Message}", "Check the shape of the section with \"finwright section\" without --reynolds.");
+            throw new WrongInputException($"The flow past {section.Name} cannot be worked out: {RefusalText.Of(problem)}", "Check the shape of the section with \"finwright section\" without --reynolds.");
         }
     }
 

@@ -95,7 +95,7 @@ public sealed class AfloatTests
     public void Sections_that_the_flow_refuses_are_said_not_guessed()
     {
         FinAfloat afloat = SailedFin.Sail(SailedFin.Design, (section, _, _, _) => throw new ArgumentException("The sides cross.", nameof(section)));
-        Assert.Contains("The sides cross.", afloat.Problem, StringComparison.Ordinal);
+        Assert.Contains("The sides cross. Look", afloat.Problem, StringComparison.Ordinal);
         Assert.Empty(afloat.Cases);
     }
 
