@@ -35,6 +35,7 @@ public sealed class SectionFlow
     public const double GreatestThickness = 0.20;
 
     private const double ContinuationStep = 1.0 * Math.PI / 180;
+    private const double Detour = 0.3 * Math.PI / 180;
     private const double ThicknessRounding = 1e-3;
 
     private readonly CoupledFlow _coupled;
@@ -64,7 +65,7 @@ public sealed class SectionFlow
         Check(angleOfAttack, conditions);
         if (Mirrors(angleOfAttack))
             return Mirrored(Solve(-angleOfAttack, Swapped(conditions), withSurface));
-        if (_coupled.Solve(angleOfAttack, conditions, null))
+        if (Reach(angleOfAttack, conditions, null))
             return Answer(angleOfAttack, conditions, withSurface);
 
         // Work up from where the flow is easy, in steps; one that cannot be solved is stepped over.
@@ -110,7 +111,7 @@ public sealed class SectionFlow
                     continue;
                 }
 
-                bool solved = _coupled.Solve(angle, conditions, null) || (near is not null && _coupled.Solve(angle, conditions, near));
+                bool solved = Reach(angle, conditions, near);
                 answers[i] = solved ? Answer(angle, conditions, withSurface) : Unsolved(angle);
                 near = solved ? _coupled.Keep() : near;
             }
@@ -118,6 +119,13 @@ public sealed class SectionFlow
 
         return answers;
     }
+
+    /// <summary>Solves an angle afresh, from a solution near it, or by a detour over an angle beside it.</summary>
+    private bool Reach(double angle, SectionConditions conditions, SolvedFlow? near) =>
+        _coupled.Solve(angle, conditions, null)
+        || (near is not null && _coupled.Solve(angle, conditions, near))
+        || (_coupled.Solve(angle + Detour, conditions, null) && _coupled.Solve(angle, conditions, _coupled.Keep()))
+        || (_coupled.Solve(angle - Detour, conditions, null) && _coupled.Solve(angle, conditions, _coupled.Keep()));
 
     private static void Check(double angle, SectionConditions conditions)
     {

@@ -8,6 +8,8 @@ namespace Finwright.Water.Sections.Coupling;
 internal sealed class CoupledFlow
 {
     private const int MostSteps = 60;
+    private const int FullSteps = 24;
+    private const double ShortStep = 0.6;
 
     // Residuals are differences of logarithms: one part in a million is far below what the closures are worth, and the last step squares it.
     private const double Settled = 1e-6;
@@ -121,7 +123,8 @@ internal sealed class CoupledFlow
                 return true;
             if (!double.IsFinite(miss) || !_system.Solve(Residuals, Stations))
                 return false;
-            Apply(Relaxation());
+            // Steps that turn in a circle, about a station where transition comes and goes, settle when they are shortened.
+            Apply(Relaxation() * (Steps < FullSteps ? 1 : ShortStep));
             if (!Settle(wake))
                 return false;
         }

@@ -36,6 +36,8 @@ internal readonly struct LayerState<T>
     private const double MostSlip = 0.98;
     private const double MostWakeSlip = 0.99995;
 
+    private const double MostSand = 6;
+
     /// <summary>Follows everything from the unknowns.</summary>
     /// <param name="kind">Which closure.</param>
     /// <param name="momentum">θ.</param>
@@ -71,8 +73,20 @@ internal readonly struct LayerState<T>
             return;
         }
 
-        Friction = TurbulentClosure.RoughFriction(Shape, reynolds, settings.SandRoughness * settings.Reynolds * speed);
+        Friction = settings.SandRoughness > 0
+            ? TurbulentClosure.RoughFriction(Shape, reynolds, settings.Reynolds * speed * Covered(settings.SandRoughness, momentum))
+            : TurbulentClosure.Friction(Shape, reynolds);
         Dissipation = TurbulentClosure.Dissipation(Friction, slip, third, EnergyShape);
+    }
+
+    /// <summary>
+    /// Sand that the layer's law of the wall can feel. Where grains stand out of a young layer they no longer act as roughness of its wall, but the law would
+    /// go on raising friction without bound: the height counts up to about six times the momentum thickness (most of the layer; judgement).
+    /// </summary>
+    private static T Covered(double sand, T momentum)
+    {
+        T most = MostSand * momentum;
+        return sand * most / (most + sand);
     }
 
     /// <summary>θ.</summary>
