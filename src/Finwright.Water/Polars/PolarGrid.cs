@@ -1,16 +1,18 @@
+using Finwright.Water.Sections;
+
 namespace Finwright.Water.Polars;
 
 /// <summary>At which Reynolds numbers and angles a polar is solved.</summary>
 /// <remarks>
 /// Reynolds numbers are taken from one fixed row for all fins, so that a section solved for one fin serves the next: six to a decade, a
-/// factor of 1.47 from one to the next, over the range in which the section method is valid.
+/// factor of 1.47 from one to the next, over the range that fins meet.
 /// </remarks>
 public static class PolarGrid
 {
-    /// <summary>Least Reynolds number of the section method.</summary>
-    public const double LeastReynoldsNumber = 5e4;
+    /// <summary>Least Reynolds number of the row: that of the section method.</summary>
+    public const double LeastReynoldsNumber = SectionFlow.LeastReynolds;
 
-    /// <summary>Greatest Reynolds number of the section method.</summary>
+    /// <summary>Greatest Reynolds number of the row: a chord of 0.25 m at 20 m/s.</summary>
     public const double GreatestReynoldsNumber = 5e6;
 
     /// <summary>Greatest angle of attack of the section method on either side, degrees.</summary>

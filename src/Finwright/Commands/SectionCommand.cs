@@ -101,8 +101,8 @@ internal sealed class SectionCommand : ProgramCommand
             return idle is null ? null : throw new WrongInputException($"{idle.Name} needs --reynolds too.", "Give the Reynolds number, for example --reynolds 1e6 (a chord of 130 mm at 9 m/s).");
         }
 
-        if (!(reynolds >= PolarGrid.LeastReynoldsNumber && reynolds <= PolarGrid.GreatestReynoldsNumber))
-            throw new WrongInputException($"A Reynolds number of {reynolds:0.###e+0} is outside {PolarGrid.LeastReynoldsNumber:0} to {PolarGrid.GreatestReynoldsNumber:0}, for which the method holds.", "Give --reynolds a value between them.");
+        if (!(reynolds >= SectionFlow.LeastReynolds && reynolds <= SectionFlow.GreatestReynolds))
+            throw new WrongInputException($"A Reynolds number of {reynolds:0.###e+0} is outside {SectionFlow.LeastReynolds:0} to {SectionFlow.GreatestReynolds:0}, for which the method holds.", "Give --reynolds a value between them.");
         double n = arguments.GetValue(_n) ?? UsualAmplification;
         if (!(n >= LeastAmplification && n <= GreatestAmplification))
             throw new WrongInputException($"An amplification exponent of {n} is outside {LeastAmplification} to {GreatestAmplification}.", "Give --n a value between them: 9 in a quiet tunnel, 4 to 6 in chop.");

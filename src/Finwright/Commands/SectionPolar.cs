@@ -10,12 +10,6 @@ namespace Finwright.Commands;
 /// <summary>What a section does in the water at one Reynolds number, as <c>finwright section --reynolds</c> answers it.</summary>
 internal sealed record SectionPolar
 {
-    /// <summary>Thinnest section of the method, thickness over chord.</summary>
-    private const double Thinnest = 0.04;
-
-    /// <summary>Thickest section of the method, thickness over chord.</summary>
-    private const double Thickest = 0.20;
-
     // A section given by coordinates meets its name within this.
     private const double ThicknessRounding = 5e-4;
 
@@ -43,7 +37,7 @@ internal sealed record SectionPolar
     public static void Check(Section section)
     {
         double thickness = 2 * ThicknessOf(section);
-        if (!(thickness >= Thinnest - ThicknessRounding && thickness <= Thickest + ThicknessRounding))
+        if (!(thickness >= SectionFlow.LeastThickness - ThicknessRounding && thickness <= SectionFlow.GreatestThickness + ThicknessRounding))
             throw new WrongInputException($"The section is {100 * thickness:0.##} % thick; the flow is worked out for 4 to 20 %, where the method was compared with measurements.", "Give --thickness-percent a value between them, or leave --reynolds out to see the shape alone.");
     }
 
