@@ -36,7 +36,7 @@ internal readonly struct LayerState<T>
     private const double MostSlip = 0.98;
     private const double MostWakeSlip = 0.99995;
 
-    private const double MostSand = 6;
+    private const double MostSand = 2;
 
     /// <summary>Follows everything from the unknowns.</summary>
     /// <param name="kind">Which closure.</param>
@@ -81,7 +81,7 @@ internal readonly struct LayerState<T>
 
     /// <summary>
     /// Sand that the layer's law of the wall can feel. Where grains stand out of a young layer they no longer act as roughness of its wall, but the law would
-    /// go on raising friction without bound: the height counts up to about six times the momentum thickness (most of the layer; judgement).
+    /// go on raising friction without bound: the height counts up to about twice the momentum thickness (a fifth of the layer; judgement).
     /// </summary>
     private static T Covered(double sand, T momentum)
     {

@@ -14,11 +14,7 @@ internal static class TurbulentClosure
 
     // Roughness function ln(1 + 0.3 k+) / κ: smooth for k+ below 5, the logarithmic law of sand above 70 (Colebrook's form; from memory).
     private const double SandShare = 0.3;
-    private const int RoughnessSteps = 12;
-
-    // Near separation the wall's law has no say, and grains as large as the layer itself would leave no law at all.
-    private const double LeastRoughFriction = 1e-4;
-    private const double LeastSpeedRatio = 8;
+    private const int RoughnessSteps = 10;
 
     /// <summary>Energy shape factor H* = θ*/θ.</summary>
     public static T EnergyShape<T>(T shape, T reynolds)
@@ -49,27 +45,21 @@ internal static class TurbulentClosure
     /// <param name="reynolds">Momentum Reynolds number.</param>
     /// <param name="sand">Sand height times edge speed over viscosity.</param>
     /// <remarks>
-    /// The law of the wall is shifted by the sand's roughness function. Roughness thickens the profile near the wall and raises the shape factor without
-    /// weakening the wake: Clauser's G = (H - 1)/H √(2/C_f), not H, is what a smooth layer of the same wake shares (Clauser, 1956, Adv. Appl. Mech. 4).
+    /// The roughness function of sand shifts the law of the wall; how much it slows the layer is taken from a plate of the same momentum Reynolds
+    /// number (smooth friction of Karman and Schoenherr). Roughness also raises the shape factor without weakening the wake: Clauser's G = (H - 1)/H √(2/C_f),
+    /// not H, is what a smooth layer of the same wake shares (Clauser, 1956, Adv. Appl. Mech. 4).
     /// </remarks>
     public static T RoughFriction<T>(T shape, T reynolds, T sand)
         where T : struct, IJet<T>
     {
-        T smooth = Friction(shape, reynolds);
-        if (sand.Value is 0 || smooth.Value <= LeastRoughFriction)
-            return smooth;
-        T defect = (shape - 1) / shape;
-        T same = Sqrt(T.Constant(2) / smooth), ratio = same;
+        T log = (1 / Math.Log(10)) * Log(Max(reynolds, LeastReynolds));
+        T smooth = Sqrt(2 * (17.08 * Square(log) + 25.11 * log + 6.012));
+        T rough = smooth;
         for (int i = 0; i < RoughnessSteps; i++)
-        {
-            T smoothShape = T.Constant(1) / (1 - Min(defect * ratio / same, 0.7));
-            same = Sqrt(T.Constant(2) / Max(Friction(smoothShape, reynolds), LeastRoughFriction));
-            // The law's argument is δ u_τ/ν, which at one momentum Reynolds number goes with H.
-            T shifted = same + KarmanInverse * (Log(shape / smoothShape) - Log(SandShare * sand / ratio + 1));
-            ratio = 0.5 * (ratio + Max(shifted, LeastSpeedRatio));
-        }
-
-        return T.Constant(2) / Square(ratio);
+            rough = 0.5 * (rough + smooth - KarmanInverse * Log(SandShare * sand / rough + 1));
+        T share = rough / smooth;
+        T smoothShape = T.Constant(1) / (1 - share * (shape - 1) / shape);
+        return Friction(smoothShape, reynolds) / Square(share);
     }
 
     /// <summary>Slip speed U_s of the outer layer, over the edge speed.</summary>
