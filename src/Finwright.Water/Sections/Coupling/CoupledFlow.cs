@@ -57,9 +57,6 @@ internal sealed class CoupledFlow
     /// <summary>Newton steps of the last solution.</summary>
     public int Steps { get; private set; }
 
-    /// <summary>Thickness of the dead water at the wake's last station.</summary>
-    public double LastGap => _gap[^1];
-
     /// <summary>Signed speed at a node.</summary>
     public double Strength(int node) => Sides.SpeedSign(node) * Stations.Speed[node];
 
