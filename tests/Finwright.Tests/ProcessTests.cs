@@ -51,7 +51,7 @@ public sealed class ProcessTests : IDisposable
         // A tolerance of half a micrometre keeps the loft and the cutting busy for long enough to be stopped.
         string file = _folder.Write("a.fin.json", DemoDesigns.Find("fairway-upright")!.Replace("\"trailing_edge_mm\"", "\"skin_tolerance_mm\": 0.0005, \"trailing_edge_mm\"", StringComparison.Ordinal));
         using Process process = Start("pack", file, "--out", _folder["out"]);
-        await Task.Delay(TimeSpan.FromSeconds(1.5), TestContext.Current.CancellationToken);
+        await UntilInterruptsAreCaught(process);
         using (Process signal = Process.Start("kill", ["-INT", process.Id.ToString(CultureInfo.InvariantCulture)])!)
             await signal.WaitForExitAsync(TestContext.Current.CancellationToken);
         string error = await process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
@@ -59,6 +59,22 @@ public sealed class ProcessTests : IDisposable
         Assert.Contains("stopped", error, StringComparison.Ordinal);
         Assert.Equal(130, process.ExitCode);
         Assert.Equal(["a.fin.json"], _folder.Files());
+    }
+
+    /// <summary>A signal sent while the program still starts would end it, or be lost, before it can answer.</summary>
+    private static async Task UntilInterruptsAreCaught(Process process)
+    {
+        const ulong Interrupt = 1 << 1;
+        string status = $"/proc/{process.Id}/status";
+        for (int i = 0; i < 300 && File.Exists(status); i++)
+        {
+            string? caught = Array.Find(await File.ReadAllLinesAsync(status, TestContext.Current.CancellationToken), line => line.StartsWith("SigCgt:", StringComparison.Ordinal));
+            if (caught is not null && (ulong.Parse(caught[7..].Trim(), NumberStyles.HexNumber, CultureInfo.InvariantCulture) & Interrupt) != 0)
+                break;
+            await Task.Delay(100, TestContext.Current.CancellationToken);
+        }
+
+        await Task.Delay(TimeSpan.FromSeconds(1.5), TestContext.Current.CancellationToken);
     }
 
     private async Task<(int Code, byte[] Output, string Error)> Call(params string[] words)
