@@ -14,7 +14,7 @@ internal static class StallVerdicts
     // In a gust the fin may come close to its stall; past it, it lets go.
     private const double TightOverload = 0.85, GreatestOverload = 1;
 
-    // Boundary-layer methods of the integral kind put maximum lift 5 to 10 % too high; side force is less sure than that.
+    // Boundary-layer methods of the integral kind put maximum lift 5 to 10 % too high (from memory); side force is less sure than that.
     private const double ShareUncertainty = 0.15;
 
     // More area than this is another fin, not a change.

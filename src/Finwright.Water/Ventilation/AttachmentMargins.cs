@@ -6,7 +6,7 @@ internal static class AttachmentMargins
     // Judgement: chop and steering swing the angle by some tenths of it, and thin sections let go suddenly.
     private const double TightRatio = 0.7, GreatestRatio = 0.85;
 
-    // Boundary-layer methods of the integral kind put the stall 5 to 10 % too high.
+    // Boundary-layer methods of the integral kind put the stall 5 to 10 % too high (from memory).
     private const double StallUncertainty = 0.1;
 
     // Judgement: separation ahead of nine tenths of the chord within the top 15 % of the span makes a way for air along the hull.
