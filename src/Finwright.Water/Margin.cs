@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water;
 
 /// <summary>How a value stands to its limit.</summary>

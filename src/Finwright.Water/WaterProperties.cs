@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water;
 
 /// <summary>Density, viscosity and vapour pressure of the water the fin sails in, at one atmosphere.</summary>

@@ -11,8 +11,9 @@ public sealed class ArchitectureTests
         ["Finwright.Design"] = [],
         ["Finwright.Geometry"] = ["Finwright.Numerics", "Finwright.Design"],
         ["Finwright.Water"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry"],
-        ["Finwright.Assessment"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water"],
-        ["Finwright"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Assessment"],
+        ["Finwright.Strength"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry"],
+        ["Finwright.Assessment"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Strength"],
+        ["Finwright"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Strength", "Finwright.Assessment"],
     };
 
     [Fact]
@@ -63,7 +64,7 @@ public sealed class ArchitectureTests
     public void Numeric_kernels_do_not_know_files_screens_or_the_design_file()
     {
         // The mapping from the design file and the readers and writers are the edges; everything else is kernel.
-        string[] kernels = ["src/Finwright.Numerics/", "src/Finwright.Geometry/", "src/Finwright.Water/"];
+        string[] kernels = ["src/Finwright.Numerics/", "src/Finwright.Geometry/", "src/Finwright.Water/", "src/Finwright.Strength/"];
         string[] edges = ["/FromDesign/", "/Files/", "/Pictures/"];
         string[] files = [.. Repository.Files.Where(f => f.EndsWith(".cs", StringComparison.Ordinal)
             && kernels.Any(k => f.StartsWith(k, StringComparison.Ordinal))

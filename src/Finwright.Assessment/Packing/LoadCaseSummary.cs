@@ -1,4 +1,5 @@
 using Finwright.Assessment.Afloat;
+using Finwright.Numerics;
 using Finwright.Water;
 using Finwright.Water.Lifting;
 using Finwright.Water.Polars;

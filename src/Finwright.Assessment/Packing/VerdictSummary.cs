@@ -1,5 +1,5 @@
 using Finwright.Assessment.Verdicts;
-using Finwright.Water;
+using Finwright.Numerics;
 
 namespace Finwright.Assessment.Packing;
 

@@ -1,5 +1,5 @@
 using Finwright.Assessment.Afloat;
-using Finwright.Water;
+using Finwright.Numerics;
 using Finwright.Water.Lifting;
 using Finwright.Water.Sailing;
 

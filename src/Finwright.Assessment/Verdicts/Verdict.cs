@@ -1,5 +1,5 @@
 using System.Globalization;
-using Finwright.Water;
+using Finwright.Numerics;
 
 namespace Finwright.Assessment.Verdicts;
 

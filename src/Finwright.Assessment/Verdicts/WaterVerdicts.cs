@@ -1,6 +1,6 @@
 using Finwright.Assessment.Afloat;
 using Finwright.Design;
-using Finwright.Water;
+using Finwright.Numerics;
 using Finwright.Water.Lifting;
 using Finwright.Water.Sailing;
 

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Finishes;
 
 /// <summary>How disturbed the stream is, and how much a laminar layer must amplify before it turns turbulent.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Finishes;
 
 /// <summary>How rough a blade may be: the heights that a finish is held against.</summary>

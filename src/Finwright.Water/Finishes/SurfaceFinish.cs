@@ -1,3 +1,4 @@
+using Finwright.Numerics;
 using Finwright.Water.Sections;
 
 namespace Finwright.Water.Finishes;

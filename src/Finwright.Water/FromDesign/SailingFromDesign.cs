@@ -1,4 +1,5 @@
 using Finwright.Design;
+using Finwright.Numerics;
 using Finwright.Water.Sailing;
 using Finwright.Water.Ventilation;
 

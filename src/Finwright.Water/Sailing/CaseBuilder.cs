@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Sailing;
 
 /// <summary>Makes the load cases from the balance at cruise.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Sailing;
 
 /// <summary>What differs from case to case, beyond the brief: estimates with their reasons, all open to change.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Sailing;
 
 /// <summary>The situations a fin is judged in.</summary>

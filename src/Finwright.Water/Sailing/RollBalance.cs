@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Sailing;
 
 /// <summary>The side force that the rider's weight can balance: steady, hull flat on the water.</summary>

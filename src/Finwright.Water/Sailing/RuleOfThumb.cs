@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Sailing;
 
 /// <summary>Where a fin stands in the band of a rule of thumb.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Sailing;
 
 /// <summary>The trade's rules for the size of a fin, worked out for one brief.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Sailing;
 
 /// <summary>The loads on the fin, case by case, from what the rider's weight can balance.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Sailing;
 
 /// <summary>Rider, rig, board and speeds, as far as they decide the load on the fin. SI units.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Spot;
 
 /// <summary>How deep the fin reaches below the hull, against what the spot allows.</summary>

@@ -1,4 +1,5 @@
 using Finwright.Geometry.Outlines;
+using Finwright.Numerics;
 
 namespace Finwright.Water.Spot;
 

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Ventilation;
 
 /// <summary>Whether the flow keeps to the blade: everywhere, and above all near the root.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Ventilation;
 
 /// <summary>Suction against the pressure that lets water boil.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Ventilation;
 
 /// <summary>Whether a cavity of air, once formed, is washed out again: bounds in depth Froude number.</summary>

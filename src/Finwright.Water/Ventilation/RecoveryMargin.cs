@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Ventilation;
 
 /// <summary>Whether a fin that has drawn air grips again by itself.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Ventilation;
 
 /// <summary>Whether air has a way to the root: past the hull's edge, through a gap, through the bolt holes.</summary>

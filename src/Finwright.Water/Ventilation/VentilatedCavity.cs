@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Ventilation;
 
 /// <summary>How long a cavity of air is at one depth, and what lift the section keeps under it.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Ventilation;
 
 /// <summary>The flow over one strip of the fin, as the ventilation margins need it.</summary>

@@ -2,6 +2,7 @@ using Finwright.Assessment.Afloat;
 using Finwright.Assessment.Tests.Afloat;
 using Finwright.Assessment.Verdicts;
 using Finwright.Design;
+using Finwright.Numerics;
 
 namespace Finwright.Assessment.Tests.Verdicts;
 
@@ -101,7 +102,7 @@ public sealed class WaterVerdictsTests
     [Fact]
     public void Numbers_are_said_with_their_unit_once_and_no_idle_spread()
     {
-        Verdict verdict = new() { Code = "x", Checked = "x", State = VerdictState.Holds, Certainty = Finwright.Water.Certainty.Judgement, HowSure = "", Found = "", Why = "", Value = new(3.14159, "°", 1), Limit = new(7, "°", 0), Uncertainty = new(0.5, "°", 1) };
+        Verdict verdict = new() { Code = "x", Checked = "x", State = VerdictState.Holds, Certainty = Certainty.Judgement, HowSure = "", Found = "", Why = "", Value = new(3.14159, "°", 1), Limit = new(7, "°", 0), Uncertainty = new(0.5, "°", 1) };
         Assert.Equal("3.1 ± 0.5°, limit 7°", verdict.Numbers);
         Assert.Equal("3.1°, limit at least 7°", (verdict with { Uncertainty = new(0.01, "°", 1), MustStayAbove = true }).Numbers);
         Assert.Equal("0 mm", (verdict with { Value = new(-0.2, "mm", 0), Limit = null, Uncertainty = null }).Numbers);

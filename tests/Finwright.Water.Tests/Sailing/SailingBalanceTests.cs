@@ -1,3 +1,4 @@
+using Finwright.Numerics;
 using Finwright.Water.Sailing;
 
 namespace Finwright.Water.Tests.Sailing;

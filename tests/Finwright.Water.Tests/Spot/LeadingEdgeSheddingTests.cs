@@ -1,3 +1,4 @@
+using Finwright.Numerics;
 using Finwright.Water.Spot;
 
 namespace Finwright.Water.Tests.Spot;

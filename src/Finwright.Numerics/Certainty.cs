@@ -1,4 +1,4 @@
-namespace Finwright.Water;
+namespace Finwright.Numerics;
 
 /// <summary>How sure a number is, from best to worst; shown beside it.</summary>
 public enum Certainty

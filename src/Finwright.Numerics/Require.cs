@@ -1,9 +1,9 @@
 using System.Runtime.CompilerServices;
 
-namespace Finwright.Water;
+namespace Finwright.Numerics;
 
 /// <summary>Refuses numbers that no calculation can use, before they spread.</summary>
-internal static class Require
+public static class Require
 {
     /// <summary>The value, when it is a number within a closed range.</summary>
     public static double Between(double value, double least, double greatest, [CallerArgumentExpression(nameof(value))] string name = "") =>

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Finwright.Water.Tests.Evidence;
+namespace Finwright;
 
 /// <summary>One published or exact value beside what the program finds.</summary>
 /// <param name="Topic">Heading it stands under.</param>
