@@ -1,0 +1,45 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Text;
+using Finwright.Strength.Files;
+using Finwright.Strength.Materials;
+
+namespace Finwright.Strength.Tests.Files;
+
+public sealed class MaterialsDocumentTests
+{
+    private const string Begin = "<!-- materials: written by the tests -->\n", End = "<!-- end of materials -->";
+
+    [Fact]
+    public void Document_shows_the_library()
+    {
+        string path = System.IO.Path.Combine(System.IO.Path.GetDirectoryName(Here())!, "..", "..", "..", "docs", "materials.md"), text = File.ReadAllText(path);
+        int begin = text.IndexOf(Begin, StringComparison.Ordinal), end = text.IndexOf(End, StringComparison.Ordinal);
+        Assert.True(begin >= 0 && end > begin, $"{path} has lost the marks between which the library stands.");
+        string updated = string.Concat(text.AsSpan(0, begin + Begin.Length), Table(), text.AsSpan(end));
+        if (Environment.GetEnvironmentVariable("FINWRIGHT_WRITE") == "1")
+            File.WriteAllText(path, updated);
+        else
+            Assert.Equal(updated, text);
+    }
+
+    private static string Table()
+    {
+        StringBuilder text = new();
+        foreach (Material material in MaterialLibrary.All)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"\n### {material.Title}: `{material.Name}`\n{material.Remark}\n\n| Field | Value | Range | How sure | Source |\n| --- | ---: | --- | --- | --- |\n");
+            foreach (MaterialField field in MaterialForm.Of(material).Fields)
+            {
+                Ranged number = field.Get(material);
+                MaterialSource source = material.Sources[field.Key];
+                string range = number.Low < number.High ? $"{field.FromSi(number.Low)} to {field.FromSi(number.High)}" : "";
+                text.Append(CultureInfo.InvariantCulture, $"| `{field.Key}` | {field.FromSi(number.Value)} | {range} | {MaterialReader.Words[(int)source.Certainty]} | {source.Text} |\n");
+            }
+        }
+
+        return text.Append('\n').ToString();
+    }
+
+    private static string Here([CallerFilePath] string path = "") => path;
+}
