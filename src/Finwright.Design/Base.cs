@@ -63,6 +63,10 @@ public sealed record Base
     [Input("Whether blade and base are printed apart or as one.", Reason = "Apart: the base can lie on its side, where it prints strongest and truest.")]
     public BasePrinting Printed { get; init; } = BasePrinting.Separate;
 
+    /// <summary>How the root is taken to be held when bending is worked out.</summary>
+    [Input("How the root is taken to be held when bending and breaking are worked out.", Reason = "As it is.")]
+    public RootHold RootHold { get; init; } = RootHold.Joint;
+
     /// <summary>Added to the base's length, mm.</summary>
     [Input("Added to the length of the base for your board; negative makes it shorter. 0.1 mm moves a tapered base 0.28 mm in or out.", Minimum = -3, Maximum = 3, Reason = "The drawing's size; correct it after trying the gauge.")]
     public double LengthAllowanceMm { get; init; }

@@ -35,6 +35,7 @@ public static class DesignValidation
             .. HardwareChecks.Of(design.Hardware),
             .. PartsChecks.Of(design),
             .. PrintChecks.Of(design),
+            .. MaterialChecks.Of(design.Materials),
         ];
         findings.AddRange(rules.Where(finding =>
             !broken.Contains(JsonPath.Parent(finding.Path)) && !JsonPath.IsWithinAny(finding.Path, unusable)));

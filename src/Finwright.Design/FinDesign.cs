@@ -45,6 +45,10 @@ public sealed record FinDesign
     [Input("Printer, filament, walls, infill and print allowances.", Reason = "A common mid-size printer with a 0.4 mm nozzle.")]
     public Print Print { get; init; } = new();
 
+    /// <summary>What the fin is made of.</summary>
+    [Input("Materials with their stiffness and strength, and what the bench has taught about them.", Reason = "Printed PETG, laminating epoxy, pultruded carbon and stainless steel.")]
+    public Materials Materials { get; init; } = new();
+
     /// <summary>Resin, cooling and ports.</summary>
     [Input("Resin, room, cooling and the places where the pour goes in and air comes out.", Reason = "Slow resin in a water bath, the cautious way.")]
     public Pour Pour { get; init; } = new();

@@ -147,6 +147,10 @@ public sealed record Print
     [Input("Number of lines in each wall.", Minimum = 1, Maximum = 12, Reason = "Tight enough to hold resin (common practice, no source).")]
     public int Walls { get; init; } = 3;
 
+    /// <summary>Solid layers above and below a part.</summary>
+    [Input("Solid layers at the top and at the bottom of a part; they are the skin of a blade that is printed lying.", Minimum = 0, Maximum = 40, Reason = "A millimetre of 0.2 mm layers holds resin as well as the walls do (common practice, no source).")]
+    public int SolidLayers { get; init; } = 5;
+
     /// <summary>Share of the inside filled with plastic, %.</summary>
     [Input("Share of the inside that the gyroid fills with plastic.", Minimum = 3, Maximum = 60, Reason = "Open enough to pour through (common practice, no source).")]
     public double InfillPercent { get; init; } = 15;

@@ -7,6 +7,9 @@ internal static class Units
     private static readonly (string Ending, string Unit)[] Endings =
     [
         ("GPerCm3", "g/cm³"),
+        ("KgPerM3", "kg/m³"),
+        ("Gpa", "GPa"),
+        ("Mpa", "MPa"),
         ("MPerS", "m/s"),
         ("Degrees", "°"),
         ("Percent", "%"),

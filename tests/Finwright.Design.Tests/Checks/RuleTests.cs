@@ -34,6 +34,9 @@ public sealed class RuleTests
     [InlineData("\"print\": { \"layer_mm\": 0.45 }", "layer-too-tall", "$.print.layer_mm")]
     [InlineData("\"print\": { \"bed_x_mm\": 80, \"edge_margin_mm\": 25 }", "margin-leaves-no-bed", "$.print.edge_margin_mm")]
     [InlineData("\"print\": { \"walls\": 2 }, \"pour\": { \"ports\": { \"depth_mm\": 0.9 } }", "dimple-through-wall", "$.pour.ports.depth_mm")]
+    [InlineData("\"materials\": { \"printed\": { \"material\": \"petg-printed\", \"file\": \"own.material.json\" } }", "material-given-twice", "$.materials.printed")]
+    [InlineData("\"materials\": { \"rod\": { \"file\": \"../own.material.json\" } }", "file-outside-folder", "$.materials.rod.file")]
+    [InlineData("\"materials\": { \"resin\": { \"modulus_across_gpa\": 2 } }", "not-used", "$.materials.resin")]
     public void Check_says_which_fields_do_not_go_together(string fields, string code, string path) =>
         AssertFinds(Design(Outline, others: fields), code, path);
 
