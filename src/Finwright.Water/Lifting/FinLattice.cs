@@ -8,6 +8,9 @@ internal sealed class FinLattice
     // Step of the slope, as a share of the chord: small against the panels, large against rounding of the surface.
     private const double SlopeStep = 1e-4;
 
+    // Half the chordwise step over which a deflection's slope is taken: a plate's deflection is smooth, its interpolation less so.
+    private const double BentStep = 0.05;
+
     // A chord below this share of the span counts as closed when ratios per chord are formed.
     private const double SmallestChord = 1e-9;
 
@@ -46,7 +49,35 @@ internal sealed class FinLattice
         }
     }
 
+    private FinLattice(FinLattice straight, Func<double, double, double> deflection)
+    {
+        (Fin, Span, Chord, Gap, IsBent) = (straight.Fin, straight.Span, straight.Chord, straight.Gap, true);
+        (_corners, _edgeEnds, Controls, SlopeY) = (straight._corners, straight._edgeEnds, straight.Controls, straight.SlopeY);
+        (Chords, Widths) = (straight.Chords, straight.Widths);
+        (SlopeX, Twists) = ([.. straight.SlopeX], [.. straight.Twists]);
+        for (int j = 0; j < Strips; j++)
+        {
+            double y = Span.Middles[j], chord = Chords[j];
+            Twists[j] += (deflection(Place(y, 0), y) - deflection(Place(y, 1), y)) / chord;
+            for (int k = 0; k < Rows; k++)
+            {
+                double ahead = Math.Max(Chord.Controls[k] - BentStep, 0), behind = Math.Min(Chord.Controls[k] + BentStep, 1);
+                SlopeX[j * Rows + k] += (deflection(Place(y, behind), y) - deflection(Place(y, ahead), y)) / ((behind - ahead) * chord);
+            }
+        }
+    }
+
+    /// <summary>The same lattice with the flow's directions at its control points turned by a small deflection; its vortices stay where they are.</summary>
+    /// <param name="deflection">Deflection along z at a place (x, y) of the planform, metres.</param>
+    public FinLattice Bent(Func<double, double, double> deflection) => new(this, deflection);
+
     public LiftingFin Fin { get; }
+
+    /// <summary>Whether a deflection was laid over the fin's own surface.</summary>
+    public bool IsBent { get; }
+
+    /// <summary>Whether the surface is exactly flat.</summary>
+    public bool IsFlat => Fin.MeanSurface is null && !IsBent;
 
     public SpanRule Span { get; }
 

@@ -40,24 +40,27 @@ internal sealed class LiftingModes
         else
             influence.Factor.Solve(_vortices, Count);
         (Circulation, Suction, Arm, HingeMoment) = (new double[strips * Count], new double[strips * Count], new double[strips * Count], new double[strips * Count]);
-        for (int j = 0; j < strips; j++)
-        {
-            double[]? hinge = bends && Hinges[j] < 1 ? lattice.Chord.HingeWeights(Hinges[j]) : null;
-            for (int k = 0; k < rows; k++)
-            {
-                double x = lattice.VortexMiddle(j, k).X;
-                for (int m = 0; m < Count; m++)
-                {
-                    double strength = _vortices[(j * rows + k) * Count + m];
-                    Circulation[j * Count + m] += strength;
-                    Arm[j * Count + m] += strength * x;
-                    Suction[j * Count + m] += strength * lattice.Chord.SuctionWeights[k] / lattice.Chords[j];
-                    if (hinge is not null)
-                        HingeMoment[j * Count + m] += strength * hinge[k] * lattice.Chords[j];
-                }
-            }
-        }
+        SumStrips(lattice, 0, Count);
     }
+
+    private LiftingModes(LiftingModes straight, FinInfluence influence, FinLattice bent)
+    {
+        (Count, Hinges, _vortices) = (straight.Count, straight.Hinges, [.. straight._vortices]);
+        (Circulation, Suction, Arm, HingeMoment) = ([.. straight.Circulation], [.. straight.Suction], [.. straight.Arm], [.. straight.HingeMoment]);
+        double[] along = [.. bent.SlopeX];
+        if (influence.IsSingular)
+            Array.Clear(along);
+        else
+            influence.Factor.Solve(along);
+        for (int i = 0; i < along.Length; i++)
+            _vortices[i * Count] = along[i];
+        SumStrips(bent, 0, 1);
+    }
+
+    /// <summary>The modes of the same fin a little bent: only what the stream along x does to it changes.</summary>
+    /// <param name="influence">The equations of the straight fin.</param>
+    /// <param name="bent">Its bent lattice.</param>
+    public LiftingModes Bent(FinInfluence influence, FinLattice bent) => new(this, influence, bent);
 
     /// <summary>Number of modes: 2, one per strip, and again one per strip when a sheet bends.</summary>
     public int Count { get; }
@@ -92,5 +95,28 @@ internal sealed class LiftingModes
         for (int m = 0; m < values.Length; m++)
             sum += values[m] * weights[m];
         return sum;
+    }
+
+    private void SumStrips(FinLattice lattice, int from, int to)
+    {
+        int rows = lattice.Rows;
+        for (int j = 0; j < lattice.Strips; j++)
+        {
+            double[]? hinge = Hinges[j] < 1 ? lattice.Chord.HingeWeights(Hinges[j]) : null;
+            for (int m = from; m < to; m++)
+            {
+                int at = j * Count + m;
+                (Circulation[at], Suction[at], Arm[at], HingeMoment[at]) = (0, 0, 0, 0);
+                for (int k = 0; k < rows; k++)
+                {
+                    double strength = _vortices[(j * rows + k) * Count + m];
+                    Circulation[at] += strength;
+                    Arm[at] += strength * lattice.VortexMiddle(j, k).X;
+                    Suction[at] += strength * lattice.Chord.SuctionWeights[k] / lattice.Chords[j];
+                    if (hinge is not null)
+                        HingeMoment[at] += strength * hinge[k] * lattice.Chords[j];
+                }
+            }
+        }
     }
 }

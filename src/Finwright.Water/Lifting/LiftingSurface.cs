@@ -27,23 +27,31 @@ public sealed class LiftingSurface
 
     private const int AreaSteps = 400;
 
+    private readonly FinInfluence _influence;
     private readonly FinLattice _lattice;
     private readonly LiftingModes _modes;
     private readonly StripGeometry _geometry;
     private readonly ForceSum _forces;
-    private readonly bool _singular;
 
     private LiftingSurface(LiftingFin fin, RootCondition root, LiftingOptions options, HullGrid grid)
     {
         (Fin, Root, Options) = (fin, root, options);
         SpanRule span = root is FullMirror && root.Gap is 0 ? SpanRule.TowardTip(fin.Span, options.Strips) : SpanRule.TowardBothEnds(fin.Span, options.Strips);
         _lattice = new(fin, span, new(options.Rows), root.Gap);
-        FinInfluence influence = new(_lattice, root, grid);
-        _singular = influence.IsSingular;
-        _modes = new(influence);
+        _influence = new(_lattice, root, grid);
+        _modes = new(_influence);
         _geometry = new(_lattice);
         Area = PlanArea(fin);
-        _forces = new(_lattice, _modes, _geometry, new(influence), options, Area);
+        _forces = new(_lattice, _modes, _geometry, new(_influence), options, Area);
+    }
+
+    private LiftingSurface(LiftingSurface straight, Func<double, double, double> deflection)
+    {
+        (Fin, Root, Options, Area, _influence) = (straight.Fin, straight.Root, straight.Options, straight.Area, straight._influence);
+        _lattice = _influence.Lattice.Bent(deflection);
+        _modes = straight._modes.Bent(_influence, _lattice);
+        _geometry = new(_lattice);
+        _forces = new(_lattice, _modes, _geometry, new(_influence), Options, Area);
     }
 
     /// <summary>The fin.</summary>
@@ -79,6 +87,18 @@ public sealed class LiftingSurface
     /// <param name="speed">m/s.</param>
     public double DepthFroudeNumber(double speed) => DepthFroude.Number(speed, Fin.Span + Root.Gap);
 
+    /// <summary>The same fin, bent a little: the flow meets the slopes of the bent surface, the vortices stay where they are.</summary>
+    /// <param name="deflection">Deflection along z at a place (x, y) of the planform, metres; replaces that of a fin that is bent already.</param>
+    /// <remarks>To first order in the deflection, so for deflections of up to about a tenth of the span. Costs one solution of the factorised equations.</remarks>
+    public LiftingSurface Bent(Func<double, double, double> deflection)
+    {
+        ArgumentNullException.ThrowIfNull(deflection);
+        return new(this, deflection);
+    }
+
+    /// <summary>What turning each strip by itself does to the loads of all strips, without friction and stall.</summary>
+    public TwistResponse ResponseToTwist() => TwistResponse.Of(_lattice, _modes, _geometry);
+
     /// <summary>Forces at a speed and leeway.</summary>
     /// <param name="flow">The water.</param>
     /// <exception cref="ArgumentOutOfRangeException">Speed, density or viscosity not positive, or leeway beyond 30 degrees.</exception>
@@ -86,7 +106,7 @@ public sealed class LiftingSurface
     {
         FlowState.Check(flow);
         StripCoupling coupling = new(_modes, _geometry, _lattice, flow);
-        if (_singular)
+        if (_influence.IsSingular)
             return _forces.Nothing(flow, Validity(coupling, flow));
         coupling.Solve();
         if (!coupling.Converged && Stalled(flow, coupling) is { Converged: true } instead)

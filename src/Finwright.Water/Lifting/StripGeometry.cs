@@ -55,7 +55,7 @@ internal sealed class StripGeometry
             }
 
             // Exactly 0 for a flat section, so that a symmetric fin stays exactly symmetric.
-            CamberAngle[j] = fin.MeanSurface is null ? 0 : angle - lattice.Twists[j];
+            CamberAngle[j] = lattice.IsFlat ? 0 : angle - lattice.Twists[j];
             FlatMoment[j] = moment;
             Polars[j] = fin.Polar?.Invoke(y);
         }
