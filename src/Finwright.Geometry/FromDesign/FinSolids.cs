@@ -59,20 +59,9 @@ public sealed record FinSolids
 
     private static FinSolids? Build(FinDesign design, BladeShape blade, TriangleMesh skin, List<Finding> found)
     {
-        double rootMiddle = (blade.Outline.LeadingEdge(0) + blade.Outline.TrailingEdge(0)) / 2;
-        if (BaseFromDesign.Plan(design, rootMiddle, found) is not { } plan)
+        if (Lay(design, blade, found) is not { } features)
             return null;
-        FeaturePlan features = new(design, blade, plan, found);
-        BoxBoltFeatures.Place(features);
-        ClampRodFeatures.Place(features);
-        SlotTabFeatures.Place(features);
-        CarbonRodFeatures.Place(features);
-        CavityFeatures.Place(features);
-        StripFeatures.Place(features);
-        FeatureChecks.Check(features);
-        if (found.Exists(f => f.IsError))
-            return null;
-
+        BasePlan plan = features.Base;
         bool asOne = design.Base.Printed == BasePrinting.AsOne;
         SolidExpression bladeSkin = new MeshSolid(skin);
         // Joined before anything is taken away: a base laid over blind bores would leave sealed voids.
@@ -88,6 +77,39 @@ public sealed record FinSolids
         };
     }
 
+    /// <summary>Places base, bores, pockets, slot and cavities without making solids of them.</summary>
+    /// <param name="design">The design; every value within the range of its field.</param>
+    /// <param name="blade">The blade of the same design.</param>
+    /// <param name="findings">Receives what was found.</param>
+    /// <returns>The base and everything bored into it and the blade; null when an error was found.</returns>
+    public static PlacedHardware? Place(FinDesign design, BladeShape blade, ICollection<Finding> findings)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(blade);
+        ArgumentNullException.ThrowIfNull(findings);
+        List<Finding> found = [];
+        FeaturePlan? features = Lay(design, blade, found);
+        foreach (Finding finding in found)
+            findings.Add(finding);
+        return features is null ? null : new(features.Base, features.Features);
+    }
+
+    private static FeaturePlan? Lay(FinDesign design, BladeShape blade, List<Finding> found)
+    {
+        double rootMiddle = (blade.Outline.LeadingEdge(0) + blade.Outline.TrailingEdge(0)) / 2;
+        if (BaseFromDesign.Plan(design, rootMiddle, found) is not { } plan)
+            return null;
+        FeaturePlan features = new(design, blade, plan, found);
+        BoxBoltFeatures.Place(features);
+        ClampRodFeatures.Place(features);
+        SlotTabFeatures.Place(features);
+        CarbonRodFeatures.Place(features);
+        CavityFeatures.Place(features);
+        StripFeatures.Place(features);
+        FeatureChecks.Check(features);
+        return found.Exists(f => f.IsError) ? null : features;
+    }
+
     private static bool IsPocket(PlacedFeature feature) =>
         feature.Kind is FeatureKind.NutPocket or FeatureKind.SocketPocket or FeatureKind.CavityRoom or FeatureKind.LidRecess;
 
@@ -97,6 +119,11 @@ public sealed record FinSolids
         return new(Along(new(1, 0, 0)), Along(new(0, 1, 0)), Along(new(0, 0, 1)));
     }
 }
+
+/// <summary>The base before boring, and everything bored into it and into the blade.</summary>
+/// <param name="Base">The base.</param>
+/// <param name="Features">Bores, pockets and cavities in their places.</param>
+public sealed record PlacedHardware(BasePlan Base, IReadOnlyList<PlacedFeature> Features);
 
 /// <summary>A round bore.</summary>
 /// <param name="Name">Name for papers.</param>
