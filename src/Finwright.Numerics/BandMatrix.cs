@@ -82,6 +82,22 @@ public sealed class BandMatrix
         }
     }
 
+    /// <summary>The block that is left when the first rows and columns are taken away: the equations of what remains when those unknowns are zero.</summary>
+    /// <param name="from">How many are taken away, 0 to order − 1.</param>
+    public BandMatrix Trailing(int from)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(from);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(from, Order);
+        BandMatrix block = new(Order - from, Math.Min(Bandwidth, Order - from - 1));
+        for (int i = 0; i < block.Order; i++)
+        {
+            int kept = Math.Min(i, block.Bandwidth) + 1;
+            Row(i + from)[^kept..].CopyTo(block.Row(i)[^kept..]);
+        }
+
+        return block;
+    }
+
     /// <summary>Row i of the lower half, columns i − band to i; those below 0 are zero.</summary>
     internal Span<double> Row(int i) => _rows.AsSpan(i * (Bandwidth + 1), Bandwidth + 1);
 

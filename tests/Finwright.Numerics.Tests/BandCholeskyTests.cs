@@ -67,6 +67,18 @@ public sealed class BandCholeskyTests
                 Assert.Equal(0.75 * one[j, i], sum[i, j], 1e-13);
     }, iter: 20);
 
+    [Fact]
+    public void Trailing_block_keeps_what_lies_behind_the_first_rows() => Systems.Hold(system =>
+    {
+        BandMatrix whole = Dominant(system);
+        int from = system.Order / 2;
+        BandMatrix block = whole.Trailing(from);
+        Assert.Equal(system.Order - from, block.Order);
+        for (int i = 0; i < block.Order; i++)
+            for (int j = 0; j < block.Order; j++)
+                Assert.Equal(whole[i + from, j + from], block[i, j]);
+    }, iter: 20);
+
     private static BandMatrix Dominant((int Order, int Band, double[] Entries, double[] Right) system)
     {
         (int n, int band, double[] entries, _) = system;
