@@ -99,9 +99,9 @@ internal sealed class PlateMesh
         (double a, double b, double c) = (eta * (eta - 1) / 2, 1 - eta * eta, eta * (eta + 1) / 2);
         double leading = a * _leading[2 * row] + b * _leading[2 * row + 1] + c * _leading[2 * row + 2];
         double chord = a * _trailing[2 * row] + b * _trailing[2 * row + 1] + c * _trailing[2 * row + 2] - leading;
-        double share = Math.Clamp((x - leading) / chord, 0, 1);
+        double asked = (x - leading) / chord, share = Math.Clamp(asked, 0, 1);
         int column = Interval(_shares, share);
-        return new(row * ChordElements + column, Local(_shares, column, share), eta, x - leading - share * chord, y - depth);
+        return new(row * ChordElements + column, Local(_shares, column, share), eta, (asked - share) * chord, y - depth);
     }
 
     private static double Chord(PlateFin fin, double y) => fin.TrailingEdge(y) - fin.LeadingEdge(y);

@@ -154,11 +154,11 @@ public sealed class PlateModel
     }
 
     /// <summary>The first natural frequencies in air, with their shapes.</summary>
-    /// <param name="count">How many, 1 to 20.</param>
+    /// <param name="count">How many, 1 to 20; and no more than a sixth of the mesh's unknowns.</param>
     /// <returns>Frequencies in rising order; none when the plate is not held.</returns>
     public PlateModes Modes(int count)
     {
-        Require.Between(count, 1, 20);
+        Require.Between(count, 1, Math.Min(20, _held.Order / SubspaceIteration.LeastUnknowns));
         if (_factor is null)
             return new(PlateStatus.NotHeld, [], []);
         BandMatrix mass = _first is 0 ? _assembly.Mass : _assembly.Mass.Trailing(_first);

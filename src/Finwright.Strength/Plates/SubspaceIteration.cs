@@ -15,9 +15,12 @@ internal static class SubspaceIteration
     // Vectors beside the wanted ones: each iteration shrinks the error by λ over the first value left out.
     private const int Guard = 6;
 
+    /// <summary>Unknowns a wanted value takes at the least.</summary>
+    public const int LeastUnknowns = 6;
+
     public static SubspaceResult Solve(BandCholesky factor, BandMatrix stiffness, BandMatrix mass, int count)
     {
-        int n = factor.Order, size = Math.Min(n, count + Math.Max(Guard, count));
+        int n = factor.Order, size = Math.Min(n / LeastUnknowns, count + Math.Max(Guard, count));
         double[][] vectors = Start(n, size), products = Vectors(n, size);
         double[] values = new double[size], before = new double[size];
         bool converged = false;
@@ -35,7 +38,8 @@ internal static class SubspaceIteration
             for (int i = 0; i < size; i++)
                 mass.Multiply(vectors[i], products[i]);
             Matrix<double> heavy = Project(vectors, products);
-            Matrix<double> shapes = SmallProblem(stiff, heavy, values);
+            if (TrySmallProblem(stiff, heavy, values) is not { } shapes)
+                break;
             vectors = Combine(vectors, shapes);
             converged = true;
             for (int i = 0; i < count; i++)
@@ -65,18 +69,18 @@ internal static class SubspaceIteration
         return vectors;
     }
 
-    // Spread evenly over all wave lengths; the first solution smooths them.
+    // Numbers without order, the same each time (Knuth's linear congruence, from memory); the first solution smooths them.
     private static double[][] Start(int n, int size)
     {
-        const double Golden = 0.6180339887498949;
+        const ulong Multiplier = 6364136223846793005, Increment = 1442695040888963407;
         double[][] vectors = Vectors(n, size);
-        double phase = 0;
+        ulong state = 1;
         foreach (double[] vector in vectors)
         {
             for (int k = 0; k < n; k++)
             {
-                phase = (phase + Golden) % 1;
-                vector[k] = phase - 0.5 + (double)k / n;
+                state = unchecked(state * Multiplier + Increment);
+                vector[k] = (state >> 11) * (1.0 / (1UL << 53)) - 0.5;
             }
         }
 
@@ -96,9 +100,20 @@ internal static class SubspaceIteration
     }
 
     // Through the Cholesky factor of the small stiffness: C = L⁻¹ M L⁻ᵀ has the values 1/λ.
-    private static Matrix<double> SmallProblem(Matrix<double> stiff, Matrix<double> heavy, double[] values)
+    private static Matrix<double>? TrySmallProblem(Matrix<double> stiff, Matrix<double> heavy, double[] values)
     {
-        Matrix<double> lower = stiff.Cholesky().Factor, half = lower.Solve(heavy), c = lower.Solve(half.Transpose());
+        Matrix<double> lower;
+        try
+        {
+            lower = stiff.Cholesky().Factor;
+        }
+        catch (ArgumentException)
+        {
+            // The library's word for: not positive definite, the vectors have fallen together.
+            return null;
+        }
+
+        Matrix<double> half = lower.Solve(heavy), c = lower.Solve(half.Transpose());
         c = (c + c.Transpose()) / 2;
         Evd<double> evd = c.Evd(Symmetricity.Symmetric);
         int size = values.Length;
