@@ -41,8 +41,8 @@ public sealed class MaterialFileTests
         Assert.Equal(65 + 273.15, petg.SofteningTemperature.Value, 1e-9);
         // ISO 3506-1 as reproduced on torqbolt.com: class 70, 450 and 700 MPa.
         Metal bolt = MaterialLibrary.Get<Metal>("stainless-a4-70");
-        Assert.Equal(450e6, bolt.Yield.Value, 1);
-        Assert.Equal(700e6, bolt.Ultimate.Value, 1);
+        Assert.Equal(450e6, bolt.Yield.Value, 1.0);
+        Assert.Equal(700e6, bolt.Ultimate.Value, 1.0);
     }
 
     [Fact]
