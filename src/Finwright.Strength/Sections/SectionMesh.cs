@@ -36,7 +36,8 @@ internal sealed class SectionMesh
             if (!(high >= low) || !double.IsFinite(high - low))
                 throw new ArgumentException($"At x = {_x[i]} m the section's sides are at {low} m and {high} m; the second must not be below the first.", nameof(section));
             (_low[i], _thickness[i]) = (low, high - low);
-            _wall[i] = Require.NotNegative(section.WallDepth(_x[i]));
+            // Deeper than through is through; a boundless depth would not survive interpolation.
+            _wall[i] = Math.Min(Require.AtLeast(section.WallDepth(_x[i]), 0), _thickness[i]);
         }
 
         double least = LeastThicknessShare * _thickness.Max();
