@@ -14,7 +14,7 @@ internal sealed class PlateAssembly
     private const double ShearFactor = 5.0 / 6;
 
     // Points each way: three integrate the element's own polynomials; more where a hole or sheet begins inside it.
-    private const int SmoothPoints = 3, BrokenPoints = 10, RootPoints = 5;
+    private const int SmoothPoints = 3, BrokenPoints = 10, RootPoints = 20;
 
     private readonly QuadraticElement _element = new();
     private readonly LayerSums _layers;

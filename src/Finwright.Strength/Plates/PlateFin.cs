@@ -87,6 +87,7 @@ public sealed record PlateSheet(double Thickness, Elasticity Material, Func<doub
 }
 
 /// <summary>A hole or cavity with straight walls along z.</summary>
+/// <remarks>A hole smaller than an element is spread over it: the blade's deflection feels it, to some tenths of a percent; the stress at its edge is not found here.</remarks>
 /// <param name="X">x of its middle, metres.</param>
 /// <param name="Y">Depth of its middle, metres.</param>
 /// <param name="HalfWidthX">Half its extent along x, metres; the radius when round.</param>

@@ -16,6 +16,9 @@ internal sealed class PlateMesh
     // How much of the narrowing is applied there.
     private const double TipGrading = 0.7;
 
+    // A row is not moved where it would leave one narrower than this share of an even one.
+    private const double SliverShare = 0.1;
+
     private const int TipSamples = 400;
     private const int Halvings = 60;
 
@@ -44,6 +47,7 @@ internal sealed class PlateMesh
         }
 
         _depths[^1] = End;
+        MeetBreaks(fin);
         FillMiddles(_shares);
         FillMiddles(_depths);
         for (int j = 0; j < Rows; j++)
@@ -131,6 +135,35 @@ internal sealed class PlateMesh
         }
 
         return low;
+    }
+
+    // A row begins where a rod ends or a square hole begins: an element across such a place would spread the stiffness beyond it.
+    private void MeetBreaks(PlateFin fin)
+    {
+        List<double> breaks = [];
+        foreach (PlateRod rod in fin.Rods)
+            breaks.AddRange([rod.FromY, rod.ToY]);
+        foreach (PlateVoid hole in fin.Voids)
+        {
+            if (!hole.IsRound)
+                breaks.AddRange([hole.Y - hole.HalfWidthY, hole.Y + hole.HalfWidthY]);
+        }
+
+        bool[] taken = new bool[SpanElements + 1];
+        double least = SliverShare * End / SpanElements;
+        taken[0] = taken[^1] = true;
+        foreach (double depth in breaks)
+        {
+            if (!(depth > 0 && depth < End))
+                continue;
+            int row = Interval(_depths, depth);
+            if (depth - _depths[2 * row] > _depths[2 * row + 2] - depth)
+                row++;
+            if (taken[row] || depth - _depths[2 * row - 2] < least || _depths[2 * row + 2] - depth < least)
+                continue;
+            _depths[2 * row] = depth;
+            taken[row] = true;
+        }
     }
 
     private static void FillMiddles(double[] values)

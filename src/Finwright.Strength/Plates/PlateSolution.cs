@@ -135,6 +135,10 @@ public sealed class PlateSolution
     }
 
     /// <summary>What a rod bears, at even stations along its length.</summary>
+    /// <remarks>
+    /// Where a rod ends inside the blade its moment falls to nothing over a length of the order of its diameter. The plate does not follow that: the moment of the last station is what the bond must hand over there,
+    /// beside <see cref="RodStation.MomentChange"/> along the way. The stress at the end of a rod, and at a root on springs, depends on the mesh by some tenths.
+    /// </remarks>
     /// <param name="rod">Its place in <see cref="PlateFin.Rods"/>.</param>
     /// <param name="stations">How many, 3 or more.</param>
     /// <returns>Stations on the mesh, from the rod's first end on; none when it lies outside.</returns>

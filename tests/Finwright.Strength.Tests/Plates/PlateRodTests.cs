@@ -9,9 +9,9 @@ public sealed class PlateRodTests
     [Fact]
     public void Rod_of_the_same_stuff_changes_nothing()
     {
-        // Isotropic, so that its modulus along any line is E; its twist counts against G.
+        // Isotropic, so that its modulus along any line is E; its twist counts against G. It runs out at both ends, so that the mesh stays the same.
         double shear = 2900e6 / 2.7;
-        PlateFin fin = Tapered with { Rods = [new(0.02, 0.01, 0.1, 0.2, 0, 0.004, 2900e6, shear, Density)] };
+        PlateFin fin = Tapered with { Rods = [new(0.02, -0.01, 0.12, 0.23, 0, 0.004, 2900e6, shear, Density)] };
         PlateModel with = PlateModel.Create(fin), without = PlateModel.Create(Tapered);
         Assert.Equal(1, with.Solve(Point(fin)).Tip(fin, 0.5) / without.Solve(Point(fin)).Tip(fin, 0.5), 1e-9);
         Assert.Equal(1, with.MassProperties.Mass / without.MassProperties.Mass, 1e-12);
@@ -58,6 +58,18 @@ public sealed class PlateRodTests
         // Mass of the rod less what it displaces.
         double extra = (1500 - Density) * Math.PI * 0.003 * 0.003 / 4 * 0.1;
         Assert.Equal(Density * 0.03 * 0.01 * 0.2 + extra, model.MassProperties.Mass, 1e-9);
+    }
+
+    [Fact]
+    public void Rows_of_the_mesh_begin_where_rods_end()
+    {
+        PlateFin fin = Tapered with { Rods = [new(0.03, 0, 0.08, 0.15, 0, 0.004, 125e9, 4e9, 1500), new(0.04, 0.001, 0.08, 0.1501, 0, 0.004, 125e9, 4e9, 1500)] };
+        PlateMesh mesh = new(fin, new());
+        double[] rows = [.. Enumerable.Range(0, mesh.Rows).Select(j => mesh.Y(j * mesh.Columns))];
+        Assert.Contains(rows.Where((_, j) => j % 2 is 0), y => Math.Abs(y - 0.15) < 1e-12);
+        for (int j = 1; j < rows.Length; j++)
+            Assert.True(rows[j] > rows[j - 1]);
+        Assert.Equal(PlateStatus.Solved, PlateModel.Create(fin).Solve(Point(fin)).Status);
     }
 
     [Fact]
