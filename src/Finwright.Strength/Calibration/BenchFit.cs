@@ -23,8 +23,11 @@ public static class BenchFit
 
     private const int MostIterations = 40, MostHalvings = 30;
 
-    // Difference in the logarithm for derivatives: the cube root of rounding, for central differences.
-    private const double Difference = 6e-6;
+    // Difference in the logarithm for derivatives, central: its own error is a millionth, and a prediction that is itself iterated to a millionth costs a thousandth.
+    private const double Difference = 1e-3;
+
+    // Scatter of the sum of squares about its mean, in its standard deviations, that chance explains (common practice, no source).
+    private const double ScatterOfChance = 3;
 
     // A step this small beside the deviation of before changes nothing that anybody could measure.
     private const double StepAtRest = 1e-7;
@@ -263,6 +266,9 @@ public static class BenchFit
 
             if (_n == 1 && !directions[0].IsTold)
                 yield return $"These readings say little about the {factors[0].Name}: {directions[0].DoubtKept:P0} of the doubt is left. Load more, or read finer.";
+            double expected = _m + ScatterOfChance * Math.Sqrt(2.0 * _m);
+            if (residuals.Sum(r => r * r) > expected)
+                yield return "The readings lie farther from the prediction than their deviations allow: the deviations are too small, something moved besides the blade, or these factors are not what is wrong. The ranges stated are then too narrow.";
             foreach (int k in outliers)
                 yield return $"Reading {k + 1} lies {Math.Abs(residuals[k]):0.0} of its standard deviations from the prediction: read it again, or look what moved besides the blade.";
         }

@@ -17,8 +17,8 @@ namespace Finwright.Strength.Joints;
 /// </remarks>
 public sealed class CrackedSection
 {
-    // Newton on pieces of a quadratic ends after as many steps as pieces change: a few.
-    private const int MostIterations = 80;
+    // Newton on pieces of a quadratic ends after as many steps as pieces change: a few, some tens on a hard face that presses only on its edge.
+    private const int MostIterations = 200;
 
     // Balance left over beside the loads; a few times rounding.
     private const double Balanced = 1e-12;
@@ -26,7 +26,7 @@ public sealed class CrackedSection
     // Added to the diagonal beside the closed joint's own stiffness: keeps a step finite where nothing resists, and is too small to shift the answer.
     private const double Whisper = 1e-11;
 
-    // Movement beside that of the same joint glued, from which we say that nothing holds it.
+    // Movement beside that of the same joint glued, or of one bolt under the whole load, from which we say that nothing holds it.
     private const double FallsOpen = 1e6;
 
     // Least part of the fall that a step promised, at which it is taken (Armijo).
@@ -101,7 +101,10 @@ public sealed class CrackedSection
 
         Span<double> w = stackalloc double[3];
         glued.CopyTo(w);
-        (JointStatus status, int iterations) = Equilibrium(forces, w, freeTies: true, FallsOpen * Math.Max(Largest(glued), Largest(_tightened)));
+        double moved = Math.Max(Largest(glued), Largest(_tightened));
+        foreach (Reinforcement tie in _ties)
+            moved = Math.Max(moved, Largest(forces) / tie.Stiffness);
+        (JointStatus status, int iterations) = Equilibrium(forces, w, freeTies: true, FallsOpen * moved);
         return status is JointStatus.Open ? Describe(load, forces, w, iterations, bonded: false, pull) : new() { Status = status, Iterations = iterations };
     }
 

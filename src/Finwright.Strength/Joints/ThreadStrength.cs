@@ -20,6 +20,11 @@ public static class ThreadStrength
         return Math.PI / 4 * mean * mean;
     }
 
+    /// <summary>Tensile stress of a bolt under a pull, Pa, on its stress area; torsion from tightening adds up to a third while it lasts (from memory).</summary>
+    /// <param name="thread">The thread.</param>
+    /// <param name="pull">Pull, N, not negative.</param>
+    public static double Stress(MetricThread thread, double pull) => Require.NotNegative(pull) / StressArea(thread);
+
     /// <summary>Pull of a tightened bolt, N: torque over coefficient and diameter.</summary>
     /// <param name="thread">The thread.</param>
     /// <param name="torque">Tightening torque, N·m, not negative.</param>

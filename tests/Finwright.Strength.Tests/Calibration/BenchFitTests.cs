@@ -106,6 +106,7 @@ public sealed class BenchFitTests
         Assert.Contains(2, fit.Outliers);
         Assert.Contains(fit.Remarks, r => r.Contains("Reading 3", StringComparison.Ordinal));
         Assert.True(fit.ChiSquare > 9);
+        Assert.Contains(fit.Remarks, r => r.Contains("too narrow", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -129,8 +130,8 @@ public sealed class BenchFitTests
         BenchFitResult none = BenchFit.Solve(WallsAndCore, [new(1, 1)], _ => [double.NaN]);
         Assert.Equal(BenchFitStatus.PredictionFailed, none.Status);
         Assert.Equal([1.0, 1.0], none.Factors);
-        // A prediction that ends just where the reading pulls.
-        BenchFitResult restless = BenchFit.Solve(WallsAndCore, [new(2, 0.01)], f => [f[0] < 1.001 ? f[0] : double.NaN]);
+        // A prediction that ends just where the reading pulls to.
+        BenchFitResult restless = BenchFit.Solve(WallsAndCore, [new(2, 0.01)], f => [f[0] < 1.002 ? f[0] : double.NaN]);
         Assert.NotEqual(BenchFitStatus.Converged, restless.Status);
         Assert.Equal([1.0, 1.0], restless.Factors);
     }

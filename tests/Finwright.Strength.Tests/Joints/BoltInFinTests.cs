@@ -31,6 +31,8 @@ public sealed class BoltInFinTests
         Assert.Equal(3 / (0.15 * 0.006), pull.High, 1e-9);
         Assert.Equal(3, ThreadStrength.Torque(MetricThread.M6, 2500).Value, 1e-12);
         Assert.Equal(20.12e-6 * 450e6, ThreadStrength.YieldPull(MetricThread.M6, Steel).Value, 5.0);
+        // 2500 N on 20.1 mm².
+        Assert.Equal(124.3e6, ThreadStrength.Stress(MetricThread.M6, 2500), 0.1e6);
     }
 
     [Theory]

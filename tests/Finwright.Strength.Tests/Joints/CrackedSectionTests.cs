@@ -161,6 +161,18 @@ public sealed class CrackedSectionTests
         60);
 
     [Fact]
+    public void Solve_hard_faces_and_loads_far_beyond_opening_still_balance() => Gen.Select(Gen.Double[0, 2], Gen.Double[-0.4, 0.4], Gen.Double[-0.4, 0.4], Gen.Double[0, 3], Gen.Double[-1, 1], Gen.Double[-1, 1]).Hold(
+        (double hardness, double x, double z, double load, double momentX, double momentZ) =>
+        {
+            CrackedSection joint = new(Root, Modulus * Math.Pow(10, hardness), Gauge, [Bolt(x * Length, z * Width, 1000), Bolt(-0.03, 0, 0) with { CarriesCompression = true }]);
+            double size = Math.Pow(10, load);
+            JointState state = joint.Solve(new(size * momentX, size * momentZ, size * (momentX - momentZ)));
+            Assert.True(state.HasAnswer, $"{state.Status}");
+            Assert.InRange(state.Residual, 0, 1e-8);
+        },
+        500);
+
+    [Fact]
     public void Solve_bonded_face_stays_whole_until_the_bond_is_strong_no_more()
     {
         // Uncracked section without preload: greatest pull M/W, W = b h²/6.
