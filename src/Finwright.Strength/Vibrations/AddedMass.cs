@@ -24,8 +24,8 @@ public sealed record AddedMassOptions(int ChordPanels = 10, int SpanPanels = 16)
 /// <remarks>
 /// Potential flow without stream: a sheet of constant doublets (rings of vortices) on the planform, edges at equal steps of an angle and the flow met midway in that angle, which
 /// suits jumps that grow like the root of the distance from the edges. Images at the root. The energy ½ρ∫Δφ w dA gives the mass (Lamb, Hydrodynamics, 1932; from memory).
-/// Limits: thin blade (its thickness adds a few per cent at 12 %), small motion, no stream past it: at speed the water also damps strongly, and frequencies of bending fall or
-/// rise with it. The free surface of the sea is far enough away when the hull lies on it.
+/// Limits: a sheet without thickness (across its chord an ellipse of any thickness takes as much water along as the flat plate; Lamb, from memory), small motion, no stream past it: at
+/// speed the water also damps and stiffens. The wall is endless, the hull is not: somewhat too much water near the root.
 /// </remarks>
 public sealed class AddedMass
 {

@@ -6,9 +6,9 @@ namespace Finwright.Strength.Vibrations;
 /// <param name="Low">Lowest frequency, Hz.</param>
 /// <param name="High">Highest frequency, Hz.</param>
 /// <remarks>
-/// f = St V/h with the Strouhal number on the thickness of the edge and the layers beside it. The band 0.18 to 0.26 is common practice for blunt edges (from memory, no source that
-/// measured a fin): a bevelled or rounded edge sheds higher and weaker. Shedding locks on to a natural frequency within some ten per cent of its own; treat a frequency near the band like
-/// one in it. Natural frequencies in water count, not those in air.
+/// f = St V/h with the Strouhal number on the thickness of the edge and the layers beside it. The band 0.18 to 0.26 is common practice for blunt edges. All from memory, no source that
+/// measured a fin: a bevelled or rounded edge sheds higher and weaker; shedding locks on to a natural frequency within some ten per cent of its own, so treat a frequency near the band
+/// like one in it. Natural frequencies in water count, not those in air.
 /// </remarks>
 public sealed record HumBand(double Low, double High)
 {
