@@ -2,7 +2,6 @@ using Finwright.Design;
 using Finwright.Geometry;
 using Finwright.Geometry.Blades;
 using Finwright.Geometry.Features;
-using Finwright.Geometry.FromDesign;
 using Finwright.Strength.Materials;
 using Finwright.Strength.Plates;
 using Finwright.Strength.Sections;

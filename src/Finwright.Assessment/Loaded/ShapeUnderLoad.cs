@@ -3,29 +3,13 @@ using Finwright.Water.Lifting;
 
 namespace Finwright.Assessment.Loaded;
 
-/// <summary>How the search for the shape under load came out.</summary>
-public enum BentStatus
-{
-    /// <summary>Load and shape agree.</summary>
-    Settled,
-
-    /// <summary>The fin does not carry the side force; its shape is that of the load it would need, with the fin's own spread.</summary>
-    NotCarried,
-
-    /// <summary>Load and shape did not settle: near divergence, or the flow did not converge.</summary>
-    NotSettled,
-
-    /// <summary>The plate could not be solved.</summary>
-    NotSolved,
-}
-
 /// <summary>A fin in the shape that its own load gives it.</summary>
 /// <param name="Status">How it came out.</param>
 /// <param name="Flow">What the water does; of the straight fin when the search did not settle.</param>
 /// <param name="Loads">Forces on the blade.</param>
 /// <param name="Plate">The blade under them.</param>
 /// <param name="Passes">Rounds between water and blade.</param>
-internal sealed record BentFin(BentStatus Status, LiftingResult Flow, IReadOnlyList<PlateLoad> Loads, PlateSolution Plate, int Passes);
+internal sealed record BentFin(LoadedStatus Status, LiftingResult Flow, IReadOnlyList<PlateLoad> Loads, PlateSolution Plate, int Passes);
 
 /// <summary>Brings the water's load and the blade's shape together.</summary>
 /// <remarks>
@@ -50,33 +34,33 @@ internal static class ShapeUnderLoad
         {
             double factor = flow.SideForce != 0 ? straight.Asked / flow.SideForce : 1;
             loads = StripPressure.Times(loads, factor);
-            return new(BentStatus.NotCarried, flow, loads, plate.Solve(loads), 0);
+            return new(LoadedStatus.NotCarried, flow, loads, plate.Solve(loads), 0);
         }
 
         PlateSolution shape = plate.Solve(loads);
         if (shape.Status is not PlateStatus.Solved)
-            return new(BentStatus.NotSolved, flow, loads, shape, 0);
+            return new(LoadedStatus.NotSolved, flow, loads, shape, 0);
         double leeway = flow.Flow.Leeway, slope = leeway != 0 ? flow.SideForce / leeway : 0, before = shape.MaximumDeflection;
         for (int pass = 1; pass <= MostPasses; pass++)
         {
             LiftingSurface bent = surface.Bent(shape.Deflection);
             LiftingResult next = bent.Solve(flow.Flow with { Leeway = leeway });
             if (next.Status is LiftingStatus.NotConverged or LiftingStatus.Singular)
-                return new(BentStatus.NotSettled, straight.Result, loads, shape, pass);
+                return new(LoadedStatus.NotSettled, straight.Result, loads, shape, pass);
             double missing = straight.Asked - next.SideForce;
             bool carries = Math.Abs(missing) <= ForceAccuracy * Math.Abs(straight.Asked);
             flow = next;
             loads = StripPressure.Of(flow, bent);
             shape = plate.Solve(loads);
             if (carries && Math.Abs(shape.MaximumDeflection - before) <= ShapeAccuracy * Math.Abs(before))
-                return new(BentStatus.Settled, flow, loads, shape, pass);
+                return new(LoadedStatus.Settled, flow, loads, shape, pass);
             before = shape.MaximumDeflection;
             if (!(Math.Abs(slope) > 0))
                 break;
             leeway = Math.Clamp(leeway + missing / slope, -StallLimits.SearchLimit, StallLimits.SearchLimit);
         }
 
-        return new(BentStatus.NotSettled, straight.Result, loads, shape, MostPasses);
+        return new(LoadedStatus.NotSettled, straight.Result, loads, shape, MostPasses);
     }
 
     /// <summary>The shape at a given leeway; the side force becomes what it becomes.</summary>
@@ -89,7 +73,7 @@ internal static class ShapeUnderLoad
         IReadOnlyList<PlateLoad> loads = StripPressure.Of(flow, surface);
         PlateSolution shape = plate.Solve(loads);
         if (shape.Status is not PlateStatus.Solved)
-            return new(BentStatus.NotSolved, flow, loads, shape, 0);
+            return new(LoadedStatus.NotSolved, flow, loads, shape, 0);
         for (int pass = 1; pass <= MostPasses; pass++)
         {
             double before = shape.MaximumDeflection;
@@ -101,9 +85,9 @@ internal static class ShapeUnderLoad
             loads = StripPressure.Of(flow, bent);
             shape = plate.Solve(loads);
             if (Math.Abs(shape.MaximumDeflection - before) <= ShapeAccuracy * Math.Abs(before))
-                return new(BentStatus.Settled, flow, loads, shape, pass);
+                return new(LoadedStatus.Settled, flow, loads, shape, pass);
         }
 
-        return new(BentStatus.NotSettled, straight, loads, shape, MostPasses);
+        return new(LoadedStatus.NotSettled, straight, loads, shape, MostPasses);
     }
 }
