@@ -22,4 +22,14 @@ public sealed record Elasticity(double ModulusX, double ModulusY, double Poisson
         double shear = modulus / (2 * (1 + poisson));
         return new(modulus, modulus, poisson, shear, shear, shear, density);
     }
+
+    /// <summary>The same material, stiffer or softer by a factor in all its moduli.</summary>
+    public Elasticity Times(double factor) => this with
+    {
+        ModulusX = factor * ModulusX,
+        ModulusY = factor * ModulusY,
+        ShearXY = factor * ShearXY,
+        ShearXZ = factor * ShearXZ,
+        ShearYZ = factor * ShearYZ,
+    };
 }

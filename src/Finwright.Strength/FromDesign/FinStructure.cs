@@ -1,0 +1,122 @@
+using Finwright.Design;
+using Finwright.Geometry.Blades;
+using Finwright.Geometry.FromDesign;
+using Finwright.Strength.Beams;
+using Finwright.Strength.Materials;
+using Finwright.Strength.Plates;
+using Finwright.Strength.Sections;
+
+namespace Finwright.Strength.FromDesign;
+
+/// <summary>What a section at one depth resists.</summary>
+/// <param name="Depth">Metres.</param>
+/// <param name="Chord">Metres.</param>
+/// <param name="Thickness">Greatest, metres.</param>
+/// <param name="Stiffness">Its stiffness.</param>
+public sealed record SectionAtDepth(double Depth, double Chord, double Thickness, SectionStiffness Stiffness);
+
+/// <summary>A design's structure: plate, sections, beam, root, ready for loads.</summary>
+public sealed class FinStructure
+{
+    // Shares of the span at which sections are cut, with factors of the bench in.
+    private static readonly double[] Places = [0, 0.12, 0.25, 0.4, 0.55, 0.7, 0.83, 0.93, 0.98];
+
+    private FinStructure(FinMaterials materials, PrintDirection direction, RootHolding root, PlateModel plate, IReadOnlyList<SectionAtDepth> sections, double rootFillet, bool endsInJoint)
+    {
+        (Materials, Direction, Root, Plate, Sections) = (materials, direction, root, plate, sections);
+        (RootFillet, EndsInJoint) = (rootFillet, endsInJoint);
+        Beam = BeamModel.Create([.. sections.Select(own => new BeamStation(own.Depth, own.Stiffness.FlapRigidity, own.Stiffness.TorsionRigidity, own.Stiffness.ShearCentre, own.Stiffness.FlapShearStiffness))]);
+    }
+
+    /// <summary>What the fin is made of.</summary>
+    public FinMaterials Materials { get; }
+
+    /// <summary>How the blade is printed.</summary>
+    public PrintDirection Direction { get; }
+
+    /// <summary>How the root is held.</summary>
+    public RootHolding Root { get; }
+
+    /// <summary>The blade as a plate on a closed joint, with what the bench showed.</summary>
+    public PlateModel Plate { get; }
+
+    /// <summary>Sections from the root down.</summary>
+    public IReadOnlyList<SectionAtDepth> Sections { get; }
+
+    /// <summary>The blade as a beam that is clamped at the hull plane: a second opinion.</summary>
+    public BeamModel Beam { get; }
+
+    /// <summary>Radius of the fillet at the root, metres; 0 for a sharp corner.</summary>
+    public double RootFillet { get; }
+
+    /// <summary>Whether the blade ends at a joint in the hull plane, so that no corner is bent there.</summary>
+    public bool EndsInJoint { get; }
+
+    /// <summary>The factors at which everything is computed.</summary>
+    public StiffnessFactors Factors => new(Materials.WallFactor.Value, Materials.CoreFactor.Value, Materials.RodFactor.Value);
+
+    /// <summary>The blade on its joint as it is under a bending moment at the root.</summary>
+    /// <param name="moment">Moment about x at the hull plane, N·m.</param>
+    public PlateModel PlateUnder(double moment) => PlateUnder(moment, Factors);
+
+    /// <summary>The same with other factors on wall, core and rods.</summary>
+    /// <param name="moment">Moment about x at the hull plane, N·m.</param>
+    /// <param name="factors">Factors; that of the root times what the joint gives.</param>
+    public PlateModel PlateUnder(double moment, StiffnessFactors factors)
+    {
+        ArgumentNullException.ThrowIfNull(factors);
+        StiffnessFactors whole = factors with { Root = factors.Root * Root.StiffnessShare(moment) };
+        return whole == Plate.Factors ? Plate : Plate.With(whole);
+    }
+
+    /// <summary>Takes the structure from a design.</summary>
+    /// <param name="design">Every value within the range of its field; material files taken in.</param>
+    /// <param name="blade">The blade of the same design.</param>
+    /// <param name="findings">Receives what was found.</param>
+    /// <returns>The structure; null when an error was found.</returns>
+    public static FinStructure? Of(FinDesign design, Blade blade, ICollection<Finding> findings)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(blade);
+        ArgumentNullException.ThrowIfNull(findings);
+        if (MaterialsFromDesign.Of(design, findings) is not { } materials || FinSolids.Place(design, blade, findings) is not { } placed)
+            return null;
+        PrintDirection direction = design.Parts.BladeAttitude == PrintAttitude.Lying ? PrintDirection.Lying : PrintDirection.Standing;
+        RootHolding root = JointFromDesign.Of(design, blade, placed, materials);
+        BladeStructure structure = new(design, blade, placed.Features, materials, direction);
+        StiffnessFactors factors = new(materials.WallFactor.Value, materials.CoreFactor.Value, materials.RodFactor.Value);
+        PlateModel plate;
+        try
+        {
+            plate = PlateModel.Create(structure.Plate(root.PlateRoot())).With(factors);
+        }
+        catch (ArgumentException problem)
+        {
+            // An outline that can be drawn and printed, and that a plate still cannot be laid on.
+            findings.Add(new("no-plate", Severity.Error, "$.shape.outline", $"The blade cannot be laid out as a plate: {problem.Message.Split('\n')[0]}", "Look at outline.svg, and smooth the edge that looks odd."));
+            return null;
+        }
+
+        if (plate.Status is not PlateStatus.Solved)
+        {
+            findings.Add(new("blade-not-held", Severity.Error, "$.base.blade_offset_mm", "The base holds too little of the blade's root to work out how it bends.", "Bring the blade over the base, or take a longer base."));
+            return null;
+        }
+
+        IReadOnlyList<SectionAtDepth> sections = [.. Places.Select(place => Section(structure, blade, factors, place * blade.Span))];
+        bool endsInJoint = design.Base.Printed == BasePrinting.Separate;
+        return new(materials, direction, root, plate, sections, design.Shape.Flange is { } flange ? flange.FilletMm * 1e-3 : 0, endsInJoint);
+    }
+
+    private static SectionAtDepth Section(BladeStructure structure, Blade blade, StiffnessFactors factors, double y)
+    {
+        CompositeSection section = structure.Section(y);
+        double chord = section.TrailingX - section.LeadingX;
+        return new(y, chord, blade.ThicknessRatio(y) * chord, SectionSolver.Of(section with
+        {
+            Wall = section.Wall.Times(factors.Wall),
+            Core = section.Core.Times(factors.Core),
+            Rods = [.. section.Rods.Select(rod => rod with { Modulus = factors.Rod * rod.Modulus })],
+        }));
+    }
+}

@@ -1,0 +1,85 @@
+using Finwright.Design;
+using Finwright.Geometry.Bases;
+using Finwright.Geometry.Features;
+using Finwright.Strength.Joints;
+using Finwright.Strength.Materials;
+using Finwright.Strength.Plates;
+
+namespace Finwright.Strength.FromDesign;
+
+/// <summary>A bolt or rod across the joint, with its nut where it has one.</summary>
+/// <param name="Name">Name for papers.</param>
+/// <param name="Tie">What it does in the joint.</param>
+/// <param name="Thread">Its thread; null for a bonded rod.</param>
+/// <param name="Seat">Its nut in the print; null for a bonded rod.</param>
+/// <param name="BondedLength">Length bonded on the shorter side of the joint, metres; 0 for a bolt.</param>
+public sealed record JointTie(string Name, Reinforcement Tie, MetricThread? Thread, NutSeat? Seat, double BondedLength);
+
+/// <summary>A nut in the base, at the end of a bolt from the deck.</summary>
+/// <param name="Name">Name of its bolt for papers.</param>
+/// <param name="Thread">Its thread.</param>
+/// <param name="Seat">How it sits in the print.</param>
+public sealed record BaseNut(string Name, MetricThread Thread, NutSeat Seat);
+
+/// <summary>How the blade is held to the base, and the base in its box.</summary>
+public sealed class RootHolding
+{
+    internal RootHolding(RootHold kind, BaseInBox box, double boxStiffness, CrackedSection? joint, IReadOnlyList<JointTie> ties, IReadOnlyList<BaseNut> baseNuts, BasePlan plan)
+    {
+        (Kind, Box, BoxStiffness, Joint, Ties, BaseNuts, Plan) = (kind, box, boxStiffness, joint, ties, baseNuts, plan);
+        ClosedStiffness = 1 / (1 / BoxStiffness + (joint is null ? 0 : 1 / joint.Solve(new(SmallMoment, 0, 0)).SecantStiffnessX));
+    }
+
+    // Small beside any load, and well above rounding, N·m.
+    private const double SmallMoment = 1e-3;
+
+    /// <summary>How the root is taken to be held.</summary>
+    public RootHold Kind { get; }
+
+    /// <summary>The base in its box.</summary>
+    public BaseInBox Box { get; }
+
+    /// <summary>How stiffly the base holds against bending in its box, N·m per radian.</summary>
+    public double BoxStiffness { get; }
+
+    /// <summary>The joint between blade and base; null when they are one print, or when the joint is taken as whole.</summary>
+    public CrackedSection? Joint { get; }
+
+    /// <summary>What crosses the joint.</summary>
+    public IReadOnlyList<JointTie> Ties { get; }
+
+    /// <summary>Nuts that hold the base alone.</summary>
+    public IReadOnlyList<BaseNut> BaseNuts { get; }
+
+    /// <summary>The base before boring.</summary>
+    public BasePlan Plan { get; }
+
+    /// <summary>Stiffness against bending under a load that opens nothing, N·m per radian.</summary>
+    public double ClosedStiffness { get; }
+
+    /// <summary>The joint under a bending moment; null when there is none to open.</summary>
+    /// <param name="moment">Moment about x at the hull plane, N·m.</param>
+    public JointState? Under(double moment) => Joint?.Solve(new(moment, 0, 0));
+
+    /// <summary>Stiffness at a bending moment over that of the closed joint, above 0 and not above 1.</summary>
+    /// <param name="moment">Moment about x at the hull plane, N·m.</param>
+    public double StiffnessShare(double moment)
+    {
+        if (Kind is RootHold.Clamped || Joint is null || Math.Abs(moment) <= SmallMoment)
+            return 1;
+        JointState state = Joint.Solve(new(moment, 0, 0));
+        // A joint that nothing holds, or whose rods are slack, has no stiffness to speak of; the least keeps the plate solvable, and the verdict speaks of the joint.
+        double joint = state.HasAnswer ? state.SecantStiffnessX : 0;
+        return Math.Clamp(1 / (1 / BoxStiffness + 1 / joint) / ClosedStiffness, 1e-3, 1);
+    }
+
+    /// <summary>The plate's root: clamped, or springs over the length of the base.</summary>
+    public PlateRoot PlateRoot()
+    {
+        if (Kind is RootHold.Clamped)
+            return Plates.PlateRoot.Clamped;
+        // Against moving sideways the base bears on the box, as stiff as it is against turning at its own depth; against twisting it bears at both ends, which the same springs do.
+        double from = Plan.FrontX, to = Plan.RearX, bending = ClosedStiffness / Plan.HullLength, deflection = bending / (Plan.Depth * Plan.Depth);
+        return Plates.PlateRoot.Elastic(x => x >= from && x <= to ? new(deflection, bending, 0) : default);
+    }
+}
