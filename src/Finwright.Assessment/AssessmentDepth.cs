@@ -9,9 +9,15 @@ public enum AssessmentDepth
     /// <summary>What the fin does when it sails, and the verdicts on it: half a minute for sections never seen before, else at once.</summary>
     Water,
 
+    /// <summary>What the bench should show: at once.</summary>
+    Bench,
+
+    /// <summary>Water, and what its loads do to the fin.</summary>
+    Strength,
+
     /// <summary>Everything up to the parts on the bed: seconds.</summary>
     Parts,
 
-    /// <summary>Water and parts.</summary>
+    /// <summary>Water, strength and parts.</summary>
     Everything,
 }

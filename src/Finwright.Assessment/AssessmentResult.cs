@@ -1,4 +1,5 @@
 using Finwright.Assessment.Afloat;
+using Finwright.Assessment.Loaded;
 using Finwright.Assessment.Verdicts;
 using Finwright.Design;
 using Finwright.Geometry;
@@ -47,8 +48,23 @@ public sealed record AssessmentResult
     /// <summary>What the fin does when it sails; null when it was not reached.</summary>
     public FinAfloat? Afloat { get; init; }
 
-    /// <summary>How the fin stands to what is asked of it, worst first; empty when it was not reached.</summary>
+    /// <summary>The fin as a structure; null when it was not reached.</summary>
+    public FinBuilt? Built { get; init; }
+
+    /// <summary>How the fin swings; null when it was not reached.</summary>
+    public FinVibration? Vibration { get; init; }
+
+    /// <summary>What the bench should show; null when it was not reached.</summary>
+    public FinOnBench? Bench { get; init; }
+
+    /// <summary>What the loads of sailing do to the fin; null when it was not reached.</summary>
+    public FinLoaded? Loaded { get; init; }
+
+    /// <summary>How the fin stands to what is asked of it in the water, worst first; empty when it was not reached.</summary>
     public IReadOnlyList<Verdict> Verdicts { get; init; } = [];
+
+    /// <summary>Whether it bends, twists, opens or breaks, worst first; empty when it was not reached.</summary>
+    public IReadOnlyList<Verdict> StrengthVerdicts { get; init; } = [];
 
     /// <summary>Everything to buy and cut, as far as the work came.</summary>
     public IReadOnlyList<HardwareItem> Hardware => [.. Solids?.Hardware ?? [], .. Dowels()];

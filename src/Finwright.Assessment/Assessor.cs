@@ -8,6 +8,7 @@ using Finwright.Geometry.Blades;
 using Finwright.Geometry.FromDesign;
 using Finwright.Geometry.Outlines;
 using Finwright.Geometry.Solids;
+using Finwright.Strength.FromDesign;
 
 namespace Finwright.Assessment;
 
@@ -20,6 +21,9 @@ public sealed class Assessor : IDisposable
 {
     // Curves of some forty fins, in memory.
     private const int CurvesKept = 1024;
+
+    // What needs neither water nor solids.
+    private static readonly Stage[] Dry = [FinStages.Bench, FinStages.Vibration];
 
     private readonly IStageCache _cache;
     private readonly IStageCache _curves;
@@ -50,7 +54,8 @@ public sealed class Assessor : IDisposable
         if (reading.Design is not { } design || reading.HasErrors)
             return WrongInput(reading, reading.Design, reading.Findings);
         List<Finding> findings = [.. reading.Findings];
-        design = SectionFiles.Embed(design, reading.Folder, findings);
+        design = MaterialFiles.Embed(SectionFiles.Embed(design, reading.Folder, findings), reading.Folder, findings);
+        MaterialsFromDesign.Of(design, findings);
         if (findings.Exists(finding => finding.IsError))
             return WrongInput(reading, design, findings);
         AssessmentResult result = Run(design, depth, progress, cancellation);
@@ -92,8 +97,10 @@ public sealed class Assessor : IDisposable
         {
             AssessmentDepth.Shape => [FinStages.Shape],
             AssessmentDepth.Water => [FinStages.Water],
+            AssessmentDepth.Bench => Dry,
+            AssessmentDepth.Strength => [.. Dry, FinStages.Loaded],
             AssessmentDepth.Parts => [FinStages.Parts],
-            AssessmentDepth.Everything => [FinStages.Parts, FinStages.Water],
+            AssessmentDepth.Everything => [FinStages.Parts, .. Dry, FinStages.Loaded],
             _ => throw new ArgumentOutOfRangeException(nameof(depth), depth, "Unknown depth."),
         });
         FinAfloat? afloat = run.ValueOf(FinStages.Water);
@@ -113,7 +120,12 @@ public sealed class Assessor : IDisposable
             Parts = run.ValueOf(FinStages.Parts),
             Polars = run.ValueOf(FinStages.Polars),
             Afloat = afloat,
+            Built = run.ValueOf(FinStages.Structure),
+            Vibration = run.ValueOf(FinStages.Vibration),
+            Bench = run.ValueOf(FinStages.Bench),
+            Loaded = run.ValueOf(FinStages.Loaded),
             Verdicts = afloat is null ? [] : WaterVerdicts.Of(design, afloat),
+            StrengthVerdicts = run.ValueOf(FinStages.Loaded) is { } loaded ? StrengthVerdicts.Of(design, loaded, run.ValueOf(FinStages.Vibration)) : [],
         };
     }
 

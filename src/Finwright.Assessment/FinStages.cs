@@ -1,4 +1,5 @@
 using Finwright.Assessment.Afloat;
+using Finwright.Assessment.Loaded;
 using Finwright.Assessment.Caching;
 using Finwright.Assessment.Stages;
 using Finwright.Design;
@@ -98,6 +99,53 @@ public static class FinStages
         design => Blank(design) with { Brief = design.Brief, Base = new() { BladeOffsetMm = design.Base.BladeOffsetMm } },
         after: [Shape, Polars],
         work => AfloatWork.Of(work.Design, work.Of(Shape), work.Of(Polars), work.Progress, work.Cancellation));
+
+    /// <summary>The blade as a plate and a beam, and how its root is held.</summary>
+    public static Stage<FinBuilt> Structure { get; } = new(
+        "structure",
+        version: 1,
+        "laying out walls, core and rods",
+        share: 2,
+        design => Blank(design) with
+        {
+            Base = design.Base,
+            Hardware = design.Hardware,
+            Materials = design.Materials,
+            Parts = new() { BladeAttitude = design.Parts.BladeAttitude, BaseAttitude = design.Parts.BaseAttitude },
+            Print = Allowances(design.Print) with { Walls = design.Print.Walls, SolidLayers = design.Print.SolidLayers, InfillPercent = design.Print.InfillPercent },
+        },
+        after: [Shape],
+        work => FinBuilt.Of(work.Design, work.Of(Shape)));
+
+    /// <summary>How the fin swings, in air and in water.</summary>
+    public static Stage<FinVibration> Vibration { get; } = new(
+        "vibration",
+        version: 1,
+        "swinging the fin",
+        share: 2,
+        design => Blank(design) with { Brief = design.Brief },
+        after: [Shape, Structure],
+        work => FinVibration.Of(work.Design.Brief, work.Of(Shape), work.Of(Structure)));
+
+    /// <summary>What the bench should show.</summary>
+    public static Stage<FinOnBench> Bench { get; } = new(
+        "bench",
+        version: 1,
+        "hanging a weight on the fin",
+        share: 1,
+        design => Blank(design) with { Prove = design.Prove },
+        after: [Shape, Structure],
+        work => FinOnBench.Of(work.Design.Prove, work.Of(Shape), work.Of(Structure)));
+
+    /// <summary>What the loads of sailing do to the fin.</summary>
+    public static Stage<FinLoaded> Loaded { get; } = new(
+        "loaded",
+        version: 1,
+        "bending the fin",
+        share: 4,
+        design => Blank(design),
+        after: [Structure, Water],
+        work => LoadedWork.Of(work.Of(Structure), work.Of(Water), work.Progress, work.Cancellation));
 
     private static bool IsBare(FinDesign design) => design.Shape.StarboardFinish == Finish.BarePrint || design.Shape.PortFinish == Finish.BarePrint;
 

@@ -63,6 +63,8 @@ internal static class CommandLine
             new CheckCommand(),
             new PackCommand(),
             new WaterCommand(),
+            new StrengthCommand(),
+            new BenchCommand(),
             new SectionCommand(),
             new SchemaCommand(),
             Trace,

@@ -1,9 +1,7 @@
 using Finwright.Strength.FromDesign;
 using Finwright.Strength.Joints;
 using Finwright.Strength.Margins;
-using Finwright.Strength.Materials;
 using Finwright.Strength.Plates;
-using Finwright.Water.Lifting;
 using Finwright.Water.Sailing;
 
 namespace Finwright.Assessment.Loaded;
@@ -14,11 +12,14 @@ public sealed record FinLoaded
     /// <summary>Why there are no load cases, and what to do; null when there are.</summary>
     public string? Problem { get; init; }
 
-    /// <summary>The fin's structure.</summary>
-    public required FinStructure Structure { get; init; }
+    /// <summary>The fin's structure; null when it could not be worked out.</summary>
+    public FinStructure? Structure { get; init; }
 
     /// <summary>The load cases in which the water bends the fin; empty when there is a <see cref="Problem"/>.</summary>
     public IReadOnlyList<CaseLoaded> Cases { get; init; } = [];
+
+    /// <summary>What a strike on the ground does; null when there is a <see cref="Problem"/>.</summary>
+    public GroundStrike? Grounding { get; init; }
 
     /// <summary>Dynamic pressure at which the fin would twist without end, Pa; null when it never does, or was not worked out.</summary>
     public double? DivergencePressure { get; init; }
@@ -26,9 +27,40 @@ public sealed record FinLoaded
     /// <summary>Speed at that pressure, m/s.</summary>
     public double? DivergenceSpeed { get; init; }
 
+    /// <summary>How hard the bolts may be tightened; empty without bolts or when there is a <see cref="Problem"/>.</summary>
+    public IReadOnlyList<NutTorque> Torques { get; init; } = [];
+
     /// <summary>One load case; null when it was not worked out.</summary>
     /// <param name="kind">Which.</param>
     public CaseLoaded? this[LoadCaseKind kind] => Cases.FirstOrDefault(own => own.Load.Kind == kind);
+}
+
+/// <summary>The tip of the leading edge strikes ground.</summary>
+public sealed record GroundStrike
+{
+    /// <summary>The situation.</summary>
+    public required LoadCase Load { get; init; }
+
+    /// <summary>Mass that is stopped, kg.</summary>
+    public required double Mass { get; init; }
+
+    /// <summary>How far the fin gives fore and aft at the place that strikes, m/N.</summary>
+    public required double Compliance { get; init; }
+
+    /// <summary>Push aft at which blade or joint gives, N.</summary>
+    public required double BearableForce { get; init; }
+
+    /// <summary>What gives first.</summary>
+    public required string GivesFirst { get; init; }
+
+    /// <summary>Speed of a strike on hard ground that reaches that force, m/s.</summary>
+    public required double BearableSpeed { get; init; }
+
+    /// <summary>Push aft of a strike on hard ground at the speed of the load case, N.</summary>
+    public required double ForceAtSpeed { get; init; }
+
+    /// <summary>Whether the edge leans so far that it slides up over the ground instead of catching.</summary>
+    public required bool RidesUp { get; init; }
 }
 
 /// <summary>How the search for the shape under load came out.</summary>
@@ -66,7 +98,7 @@ public sealed record CaseLoaded
     public required PlateSolution Plate { get; init; }
 
     /// <summary>Deflection and twist from root to tip.</summary>
-    public required IReadOnlyList<SpanBend> Along { get; init; }
+    public required IReadOnlyList<SectionBend> Along { get; init; }
 
     /// <summary>Moment about x at the hull plane, N·m.</summary>
     public required double RootMoment { get; init; }
@@ -90,24 +122,5 @@ public sealed record CaseLoaded
     public required double? EffortShift { get; init; }
 
     /// <summary>The tip.</summary>
-    public SpanBend Tip => Along[^1];
-}
-
-/// <summary>How far one section moves.</summary>
-/// <param name="Depth">Its depth, metres.</param>
-/// <param name="LeadingEdge">Deflection of its leading edge, metres.</param>
-/// <param name="MidChord">Of its middle.</param>
-/// <param name="TrailingEdge">Of its trailing edge.</param>
-/// <param name="Twist">Turn of its chord, radians, positive when the trailing edge goes farther with the load: the blade washes out and unloads.</param>
-public readonly record struct SpanBend(double Depth, double LeadingEdge, double MidChord, double TrailingEdge, double Twist)
-{
-    /// <summary>Reads a section off a loaded plate.</summary>
-    internal static SpanBend At(PlateSolution plate, PlateFin fin, double y)
-    {
-        double leading = fin.LeadingEdge(y), trailing = fin.TrailingEdge(y), chord = trailing - leading;
-        double Deflection(double share) => plate.Deflection(leading + share * chord, y);
-        // Between tenths: nose and trailing edge are thin and bend by themselves.
-        double twist = chord > 0 ? (Deflection(0.9) - Deflection(0.1)) / (0.8 * chord) : 0;
-        return new(y, Deflection(0), Deflection(0.5), Deflection(1), twist);
-    }
+    public SectionBend Tip => Along[^1];
 }

@@ -1,3 +1,4 @@
+using Finwright.Numerics;
 using Finwright.Strength.FromDesign;
 using Finwright.Strength.Margins;
 using Finwright.Strength.Materials;
@@ -83,8 +84,10 @@ public static class BenchTest
 
         double[] Read(PlateModel model, PlateSolution bent) =>
         [
-            .. Station(fin, bent, load.Depth), .. Station(fin, bent, fin.Span), model.Solve([push]).Deflection(push.X, push.Y),
+            .. Numbers(SectionBend.At(bent, fin, load.Depth)), .. Numbers(SectionBend.At(bent, fin, fin.Span)), model.Solve([push]).Deflection(push.X, push.Y),
         ];
+
+        static double[] Numbers(SectionBend bend) => [bend.LeadingEdge, bend.MidChord, bend.TrailingEdge, bend.Twist];
     }
 
     /// <summary>A force at a depth and share of the chord.</summary>
@@ -92,15 +95,5 @@ public static class BenchTest
     {
         double leading = fin.LeadingEdge(depth);
         return new(leading + share * (fin.TrailingEdge(depth) - leading), depth, force);
-    }
-
-    /// <summary>Deflection at leading edge, middle and trailing edge of a section, and its twist, positive when the trailing edge goes farther.</summary>
-    /// <remarks>The twist is read between a tenth and nine tenths of the chord: nose and trailing edge are thin and bend by themselves.</remarks>
-    internal static double[] Station(PlateFin fin, PlateSolution bent, double depth)
-    {
-        double leading = fin.LeadingEdge(depth), chord = fin.TrailingEdge(depth) - leading;
-        double Deflection(double share) => bent.Deflection(leading + share * chord, depth);
-        double twist = chord > 0 ? (Deflection(0.9) - Deflection(0.1)) / (0.8 * chord) : 0;
-        return [Deflection(0), Deflection(0.5), Deflection(1), twist];
     }
 }

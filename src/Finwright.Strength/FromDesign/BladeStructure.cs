@@ -108,7 +108,9 @@ internal sealed class BladeStructure
     {
         FeatureVolume volume = feature.Volume;
         Point3 middle = volume.Middle;
-        (double fromX, double toX) = Along(new(1, 0, 0)), (fromY, toY) = Along(new(0, 1, 0)), (fromZ, toZ) = Along(new(0, 0, 1));
+        (double fromX, double toX) = Along(new(1, 0, 0));
+        (double fromY, double toY) = Along(new(0, 1, 0));
+        (double fromZ, double toZ) = Along(new(0, 0, 1));
         double mean = _blade.MidSurface(middle.X, middle.Y);
         return new(
             (fromX + toX) / 2, (fromY + toY) / 2, (toX - fromX) / 2, (toY - fromY) / 2, fromZ - mean, toZ + feature.OpenAfter - mean, volume.Diameter > 0);

@@ -2,6 +2,7 @@ using Finwright.Design;
 using Finwright.Geometry.Blades;
 using Finwright.Geometry.FromDesign;
 using Finwright.Strength.Beams;
+using Finwright.Strength.Joints;
 using Finwright.Strength.Materials;
 using Finwright.Strength.Plates;
 using Finwright.Strength.Sections;
@@ -10,10 +11,11 @@ namespace Finwright.Strength.FromDesign;
 
 /// <summary>What a section at one depth resists.</summary>
 /// <param name="Depth">Metres.</param>
+/// <param name="LeadingEdge">x of its leading edge, metres.</param>
 /// <param name="Chord">Metres.</param>
 /// <param name="Thickness">Greatest, metres.</param>
 /// <param name="Stiffness">Its stiffness.</param>
-public sealed record SectionAtDepth(double Depth, double Chord, double Thickness, SectionStiffness Stiffness);
+public sealed record SectionAtDepth(double Depth, double LeadingEdge, double Chord, double Thickness, SectionStiffness Stiffness);
 
 /// <summary>A design's structure: plate, sections, beam, root, ready for loads.</summary>
 public sealed class FinStructure
@@ -54,6 +56,27 @@ public sealed class FinStructure
 
     /// <summary>The factors at which everything is computed.</summary>
     public StiffnessFactors Factors => new(Materials.WallFactor.Value, Materials.CoreFactor.Value, Materials.RodFactor.Value);
+
+    /// <summary>Pull that a bolt or rod across the joint bears before it, its nut or its bond gives, N.</summary>
+    /// <param name="index">Its place in <see cref="RootHolding.Ties"/>.</param>
+    public double TieStrength(int index) => TieStrengthRange(index).Value;
+
+    /// <summary>The same with its range.</summary>
+    /// <param name="index">Its place in <see cref="RootHolding.Ties"/>.</param>
+    public Ranged TieStrengthRange(int index)
+    {
+        JointTie tie = Root.Ties[index];
+        if (tie is not { Thread: { } thread, Seat: { } seat })
+        {
+            Ranged bond = RodBond.Pull(Diameter(tie.Tie.Area), tie.BondedLength, Materials.Rod.BondStrength), rod = Materials.Rod.TensileStrength.Times(tie.Tie.Area);
+            return bond.Value < rod.Value ? bond : rod;
+        }
+
+        Ranged yields = ThreadStrength.YieldPull(thread, Materials.Bolt), sinks = seat.BearingPull(Materials.Printed), comesOut = seat.PullOut(Materials.Printed);
+        return new[] { yields, sinks, comesOut }.MinBy(pull => pull.Value);
+    }
+
+    private static double Diameter(double area) => Math.Sqrt(4 * area / Math.PI);
 
     /// <summary>The blade on its joint as it is under a bending moment at the root.</summary>
     /// <param name="moment">Moment about x at the hull plane, N·m.</param>
@@ -112,7 +135,7 @@ public sealed class FinStructure
     {
         CompositeSection section = structure.Section(y);
         double chord = section.TrailingX - section.LeadingX;
-        return new(y, chord, blade.ThicknessRatio(y) * chord, SectionSolver.Of(section with
+        return new(y, section.LeadingX, chord, blade.ThicknessRatio(y) * chord, SectionSolver.Of(section with
         {
             Wall = section.Wall.Times(factors.Wall),
             Core = section.Core.Times(factors.Core),

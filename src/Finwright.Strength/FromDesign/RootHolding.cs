@@ -2,7 +2,6 @@ using Finwright.Design;
 using Finwright.Geometry.Bases;
 using Finwright.Geometry.Features;
 using Finwright.Strength.Joints;
-using Finwright.Strength.Materials;
 using Finwright.Strength.Plates;
 
 namespace Finwright.Strength.FromDesign;

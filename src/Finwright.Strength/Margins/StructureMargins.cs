@@ -1,3 +1,4 @@
+using Finwright.Numerics;
 using Finwright.Strength.FromDesign;
 using Finwright.Strength.Materials;
 using Finwright.Strength.Plates;

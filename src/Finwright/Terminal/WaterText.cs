@@ -7,7 +7,6 @@ namespace Finwright.Terminal;
 /// <summary>What a fin does when it sails, as plain text: a sentence, the verdicts worst first, a table of the load cases, how sure it is.</summary>
 internal static class WaterText
 {
-    private const int Indent = 12;
     private const string Missing = "-";
 
     /// <summary>Writes the answer.</summary>
@@ -21,7 +20,7 @@ internal static class WaterText
         o.WriteLine(summary.Name);
         o.WriteLine(Wrapping.Wrap(summary.Sentence, streams.Width));
         foreach (Verdict verdict in verdicts)
-            WriteVerdict(streams, verdict);
+            VerdictText.Write(streams, verdict);
         if (summary.LoadCases.Any(own => own.Status is not null))
             WriteCases(o, summary);
         if (showsSweep)
@@ -29,22 +28,6 @@ internal static class WaterText
         if (summary.RulesOfThumb.Count > 0)
             WriteRules(o, summary);
         WriteHowSure(streams, summary);
-    }
-
-    private static void WriteVerdict(TextStreams streams, Verdict verdict)
-    {
-        TextWriter o = streams.Out;
-        o.WriteLine();
-        string head = $"{StateWords.Mark(verdict.State)} {StateWords.Word(verdict.State)}".PadRight(Indent);
-        Block(head, verdict.Numbers.Length > 0 ? $"{verdict.Checked}: {verdict.Numbers}" : verdict.Checked);
-        Block(new(' ', Indent), verdict.Found);
-        if (verdict.State == VerdictState.Holds)
-            return;
-        Block(new(' ', Indent), $"Why it matters: {verdict.Why}");
-        if (verdict.Change.Length > 0)
-            Block(new(' ', Indent), $"What to do: {verdict.Change}");
-
-        void Block(string first, string text) => o.WriteLine(first + Wrapping.Wrap(text, streams.Width, Indent, first.Length));
     }
 
     private static void WriteCases(TextWriter o, WaterSummary summary)

@@ -1,0 +1,28 @@
+using Finwright.Design;
+using Finwright.Geometry.Blades;
+using Finwright.Strength.Bench;
+
+namespace Finwright.Assessment.Loaded;
+
+/// <summary>What the bench should show, when it could be worked out.</summary>
+public sealed record FinOnBench
+{
+    /// <summary>Why there is no prediction, and what to do; null when there is.</summary>
+    public string? Problem { get; init; }
+
+    /// <summary>The prediction; null when there is a <see cref="Problem"/>.</summary>
+    public BenchPrediction? Prediction { get; init; }
+
+    internal static FinOnBench Of(Prove prove, Blade blade, FinBuilt built) => built.Structure is { } structure
+        ? new() { Prediction = BenchTest.Predict(structure, new(prove.MassKg, prove.AtSpanPercent / 100 * blade.Span, ShareOf(prove.AtChord))) }
+        : new() { Problem = built.Problem };
+
+    /// <summary>Share of the chord of a named place.</summary>
+    public static double ShareOf(ChordPlace place) => place switch
+    {
+        ChordPlace.LeadingEdge => 0,
+        ChordPlace.MidChord => 0.5,
+        ChordPlace.TrailingEdge => 1,
+        _ => throw new ArgumentOutOfRangeException(nameof(place), place, "Unknown place."),
+    };
+}

@@ -1,0 +1,107 @@
+using Finwright.Assessment.Loaded;
+using Finwright.Numerics;
+using Finwright.Strength.FromDesign;
+using Finwright.Strength.Joints;
+using Finwright.Strength.Materials;
+using Finwright.Water.Sailing;
+
+namespace Finwright.Assessment.Verdicts;
+
+/// <summary>Whether the joint between blade and base stays closed and its bolts, nuts and rods hold.</summary>
+internal static class JointVerdicts
+{
+    // Judgement: a joint that opens at cruise pumps water and works loose; beyond nine tenths of that load play shows.
+    private const double TightShare = 0.9;
+
+    // As for plastic that was not tested, on the load of a gust.
+    private const double LeastReserve = 1.5, AmpleReserve = 2;
+
+    private const string OpeningWhy = "A joint that opens pumps water and air, hums, and works its bolts loose until they give.";
+
+    public static IEnumerable<Verdict> Of(FinLoaded loaded)
+    {
+        if (loaded.Structure is not { } structure)
+            yield break;
+        if (structure.Root.Joint is not null && loaded[LoadCaseKind.Cruise] is { } cruise)
+            yield return Opening(structure, cruise);
+        if (structure.Root.Joint is not null && structure.Root.Ties.Count > 0 && loaded[LoadCaseKind.Overload] is { } overload)
+            yield return Ties(structure, overload);
+        foreach (NutTorque torque in loaded.Torques.Where(own => !own.Advice.IsPossible).Take(1))
+            yield return Torque(torque);
+    }
+
+    private static Verdict Opening(FinStructure structure, CaseLoaded cruise)
+    {
+        JointState state = cruise.Joint!;
+        double share = 1 / structure.Root.Joint!.OpeningFactor(new(cruise.RootMoment, 0, 0));
+        bool bonded = state.Status is JointStatus.Bonded;
+        VerdictState verdict = !state.HasAnswer ? VerdictState.Fails : bonded ? VerdictState.Tight : WaterVerdicts.Below(share, TightShare, 1);
+        string found = !state.HasAnswer
+            ? "Nothing holds the joint under the load at cruise: it falls open."
+            : bonded ? $"Bolts alone would let the joint open; the bond holds it with {1e-6 * state.BondStress:0.0} MPa of pull at its edge."
+            : $"A moment of {cruise.RootMoment:0} N·m at the hull leaves {100 * state.ContactShare:0} % of the face in contact; the gap on the other side is {1e3 * state.Gap:0.00} mm.";
+        return new()
+        {
+            Code = "joint-opening",
+            Checked = "moment at cruise over the moment that opens the joint",
+            State = verdict,
+            Value = double.IsFinite(share) ? new(share, "", 2) : null,
+            Limit = new(1, "", 0),
+            Uncertainty = double.IsFinite(share) ? new(0.4 * share, "", 2) : null,
+            Certainty = Certainty.Judgement,
+            HowSure = "The pull of hand-tight bolts varies by half either way, and printed faces are not plane to a hundredth: the first turn of a real joint is softer.",
+            Found = found,
+            Why = OpeningWhy,
+            Change = verdict == VerdictState.Holds ? "" : "Widen the root, tighten within the advised torque, add a clamp rod, bond the faces, or print blade and base as one.",
+        };
+    }
+
+    private static Verdict Ties(FinStructure structure, CaseLoaded overload)
+    {
+        JointState state = overload.Joint!;
+        const string code = "joint-hold", what = "reserve of bolts, nuts and rods across the joint, in a gust or landing", why = "When the first bolt, nut or rod lets go, the blade is lost.";
+        const string change = "Add or thicken bolts or rods, seat the nuts deeper, let rods reach farther into the base, or bond the faces.";
+        if (!state.HasAnswer)
+            return WaterVerdicts.Unknown(code, what, why, "Nothing holds the joint under this load: it falls open.", change) with { State = VerdictState.Fails };
+        (double reserve, int worst) = (double.MaxValue, 0);
+        for (int i = 0; i < state.Tensions.Count; i++)
+        {
+            double own = structure.TieStrength(i) / Math.Max(Math.Abs(state.Tensions[i]), 1e-9);
+            if (own < reserve)
+                (reserve, worst) = (own, i);
+        }
+
+        reserve = Math.Min(reserve, 99);
+        Ranged strength = structure.TieStrengthRange(worst);
+        VerdictState verdict = reserve < LeastReserve ? VerdictState.Fails : reserve < AmpleReserve ? VerdictState.Tight : VerdictState.Holds;
+        return new()
+        {
+            Code = code,
+            Checked = what,
+            State = verdict,
+            Value = new(reserve, "", 1),
+            Limit = new(LeastReserve, "", 1),
+            MustStayAbove = true,
+            Uncertainty = new(0.4 * reserve, "", 1),
+            Certainty = Certainty.Judgement,
+            HowSure = "Pull-out of nuts from prints is an estimate from the strength between layers; tests of other prints lie within a factor of two. Makers' data of bolts go before it.",
+            Found = $"The {structure.Root.Ties[worst].Name} pulls with {Math.Abs(state.Tensions[worst]):0} N and gives at about {strength.Value:0} N ({strength.Low:0} to {strength.High:0}).",
+            Why = why,
+            Change = verdict == VerdictState.Holds ? "" : change,
+        };
+    }
+
+    private static Verdict Torque(NutTorque own) => new()
+    {
+        Code = "tightening",
+        Checked = "torque that closes the joint over the torque that something bears",
+        State = VerdictState.Tight,
+        Value = new(own.Advice.Least, "N·m", 1),
+        Limit = new(own.Advice.Greatest, "N·m", 1),
+        Certainty = Certainty.Judgement,
+        HowSure = "Friction of threads varies by half either way.",
+        Found = $"{own.Name}: {own.Advice.Reason}",
+        Why = "Over-tightening spreads the base in its box, or pulls the nut out; under-tightening lets the joint open.",
+        Change = "Seat the nut deeper, give it more print at its sides, or take more bolts.",
+    };
+}
