@@ -28,8 +28,8 @@ internal static class BendingVerdicts
     // Range of the beam's answer: sections that warp and a root that is skewed (judgement).
     private const double BeamRange = 0.15;
 
-    // A strike at walking pace must be survived (judgement).
-    private const double WalkingSpeed = 1, LeastStrikeSpeed = 0.5;
+    // A strike while the board is walked in at knee depth should be survived (judgement). No plastic fin survives one while planing, so that fails nobody.
+    private const double WalkingSpeed = 1;
 
     public static IEnumerable<Verdict> Of(FinLoaded loaded, FinVibration? vibration, double topSpeed)
     {
@@ -176,14 +176,14 @@ internal static class BendingVerdicts
 
     private static Verdict Grounding(GroundStrike strike)
     {
-        VerdictState state = strike.BearableSpeed < LeastStrikeSpeed ? VerdictState.Fails : strike.BearableSpeed < WalkingSpeed ? VerdictState.Tight : VerdictState.Holds;
+        VerdictState state = strike.BearableSpeed < WalkingSpeed ? VerdictState.Tight : VerdictState.Holds;
         return new()
         {
             Code = "grounding",
             Checked = "speed of a strike on hard ground that it bears",
             State = state,
             Value = new(strike.BearableSpeed, "m/s", 1),
-            Limit = new(LeastStrikeSpeed, "m/s", 1),
+            Limit = new(WalkingSpeed, "m/s", 1),
             MustStayAbove = true,
             Uncertainty = new(0.5 * strike.BearableSpeed, "m/s", 1),
             Certainty = Certainty.Judgement,

@@ -63,7 +63,7 @@ internal static class BreakageVerdicts
             Uncertainty = new(Math.Max(reserve - Math.Min(peak.LeastReserve, reserve), 0.2 * reserve), "", 1),
             Certainty = Certainty.Judgement,
             HowSure = "Stresses are those of a smooth blade without flaws; strength of prints scatters by a third. The limit stands for plastic that was not tested (from memory); a proof test on land is worth more than this number.",
-            Found = $"Under {overload.Load.SideForce:0} N the {peak.Name} see {1e-6 * peak.Stress:0.0} MPa {1e3 * peak.Y:0} mm below the hull and bear about {1e-6 * peak.Strength.Value:0} MPa (at least {1e-6 * peak.Strength.Low:0}).{carried}",
+            Found = $"Under {overload.Load.SideForce:0} N there are {1e-6 * peak.Stress:0.0} MPa in the {peak.Name}, {1e3 * peak.Y:0} mm below the hull; about {1e-6 * peak.Strength.Value:0} MPa are borne (at least {1e-6 * peak.Strength.Low:0}).{carried}",
             Why = Fallback,
             Change = state == VerdictState.Holds ? "" : change,
         };

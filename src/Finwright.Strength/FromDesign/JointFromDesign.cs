@@ -18,6 +18,12 @@ internal static class JointFromDesign
     // A bonded rod takes over its force over about this many diameters to each side of the joint (judgement).
     private const double TakeUpDiameters = 4;
 
+    // Bolts are taken as tightened by hand, but no harder than to this share of what nut and print bear: beyond it the hand feels the print give (judgement).
+    private const double TightenedShare = 0.6;
+
+    // A flange bears beside the blade over about this many times its own thickness before it bends away (judgement).
+    private const double FlangeReach = 2;
+
     // Least overlap of blade and base that can be called a face, metres.
     private const double LeastFace = 10e-3;
 
@@ -47,30 +53,34 @@ internal static class JointFromDesign
         Ranged modulus = lies ? materials.Printed.ModulusAlong : materials.Printed.ModulusAcross;
         double stiffness = box.RotationStiffness((modulus.Value + materials.Core.Modulus.Value) / 2, materials.Core.ShearModulus.Value);
         JointTie[] ties = [.. Ties(design, blade, placed, materials)];
-        bool opens = design.Base.RootHold == RootHold.Joint && design.Base.Printed == BasePrinting.Separate && Face(blade, plan) is not null;
+        bool opens = design.Base.RootHold == RootHold.Joint && design.Base.Printed == BasePrinting.Separate && Face(design, blade, plan) is not null;
         CrackedSection? joint = opens ? Joint(design, blade, plan, materials, ties) : null;
         return new(design.Base.RootHold, box, stiffness, joint, ties, [.. BaseNuts(design, placed)], plan);
     }
 
     private static CrackedSection Joint(FinDesign design, Blade blade, BasePlan plan, FinMaterials materials, IReadOnlyList<JointTie> ties)
     {
-        Footprint face = Face(blade, plan)!;
+        Footprint face = Face(design, blade, plan)!;
         double? bond = design.Materials.RootBonded ? FaceBondShare * materials.Rod.BondStrength.Value : null;
         return new(face, materials.Core.Modulus.Value, plan.HullWidth, [.. ties.Select(tie => tie.Tie)], bond);
     }
 
-    /// <summary>Where the blade's root lies on the base; null when they hardly meet.</summary>
-    private static Footprint? Face(Blade blade, BasePlan plan)
+    /// <summary>Where the blade's root lies on the base, and its flange on base and hull; null when they hardly meet.</summary>
+    private static Footprint? Face(FinDesign design, Blade blade, BasePlan plan)
     {
-        double from = Math.Max(blade.Outline.LeadingEdge(0), plan.FrontX), to = Math.Min(blade.Outline.TrailingEdge(0), plan.RearX);
-        if (to - from < LeastFace)
+        double around = design.Shape.Flange is { } flange ? 1e-3 * Math.Min(flange.OverhangMm, FlangeReach * flange.ThicknessMm) : 0;
+        double leading = blade.Outline.LeadingEdge(0), trailing = blade.Outline.TrailingEdge(0);
+        // Without a flange only what lies over the base bears; with one the hull's underside bears as well.
+        double from = around > 0 ? leading - around : Math.Max(leading, plan.FrontX), to = around > 0 ? trailing + around : Math.Min(trailing, plan.RearX);
+        if (Math.Min(to, plan.RearX) - Math.Max(from, plan.FrontX) < LeastFace)
             return null;
+        double edge = around > 0 ? double.MaxValue : plan.HullWidth / 2;
         List<FootprintPoint> starboard = [], port = [];
         for (int i = 0; i <= FaceSteps; i++)
         {
             // Closer together at the ends, where a nose is round.
-            double x = from + (to - from) * (1 - Math.Cos(Math.PI * i / FaceSteps)) / 2;
-            double middle = blade.MidSurface(x, 0), half = blade.HalfThickness(x, 0), edge = plan.HullWidth / 2;
+            double x = from + (to - from) * (1 - Math.Cos(Math.PI * i / FaceSteps)) / 2, inside = Math.Clamp(x, leading, trailing);
+            double middle = blade.MidSurface(inside, 0), half = blade.HalfThickness(inside, 0) + around * Math.Sqrt(Math.Max(0, 1 - Square((x - inside) / Math.Max(around, double.Epsilon))));
             double high = Math.Min(middle + half, edge), low = Math.Max(middle - half, -edge);
             if (high <= low)
                 continue;
@@ -81,6 +91,8 @@ internal static class JointFromDesign
         port.Reverse();
         return starboard.Count < 2 ? null : new([.. starboard, .. port]);
     }
+
+    private static double Square(double x) => x * x;
 
     private static IEnumerable<JointTie> Ties(FinDesign design, Blade blade, PlacedHardware placed, FinMaterials materials)
     {
@@ -109,9 +121,10 @@ internal static class JointFromDesign
                 PlacedFeature? pocket = placed.Features.FirstOrDefault(own => own.Kind is FeatureKind.NutPocket && own.Owner == bore.Owner);
                 if (pocket is null || !pocket.IsInBlade)
                     continue;
+                NutKind kind = bore.Kind is FeatureKind.BoltBore ? design.Hardware.BoxBolts.Nut : RodNut(design, bore);
                 PlacedFeature? socket = placed.Features.FirstOrDefault(own => own.Kind is FeatureKind.SocketPocket && own.Owner == bore.Owner);
                 Point3 nut = pocket.Volume.Middle, head = socket is null ? from.Y < to.Y ? from : to : socket.Volume.From.Y > socket.Volume.To.Y ? socket.Volume.From : socket.Volume.To;
-                NutKind kind = bore.Kind is FeatureKind.BoltBore ? design.Hardware.BoxBolts.Nut : RodNut(design, bore);
+                NutSeat seat = Seat(thread, kind, bore.Volume.Diameter, pocket, nut.Y, blade.HalfThickness(nut.X, nut.Y) - Math.Abs(blade.MidSurface(nut.X, nut.Y) - nut.Z));
                 yield return new(bore.Name.Split(':')[0], new()
                 {
                     X = x,
@@ -119,8 +132,10 @@ internal static class JointFromDesign
                     Area = ThreadStrength.StressArea(thread),
                     Modulus = materials.Bolt.Modulus.Value,
                     FreeLength = (nut - head).Length,
-                    Preload = ThreadStrength.Preload(thread, TighteningTorque.HandTight.Value).Value,
-                }, thread, Seat(thread, kind, bore.Volume.Diameter, pocket, nut.Y, blade.HalfThickness(nut.X, nut.Y) - Math.Abs(blade.MidSurface(nut.X, nut.Y) - nut.Z)), 0);
+                    Preload = Math.Min(
+                        ThreadStrength.Preload(thread, TighteningTorque.HandTight.Value).Value,
+                        TightenedShare * Math.Min(seat.BearingPull(materials.Printed).Value, seat.PullOut(materials.Printed).Value)),
+                }, thread, seat, 0);
             }
         }
     }

@@ -18,6 +18,9 @@ public static class LayerMargins
     // A rod that ends at the root takes up its moment over this many diameters (judgement).
     private const double TakeUpDiameters = 4;
 
+    // Stress of a rod is judged this many diameters inside its ends.
+    private const double EndDiameters = 2;
+
     private const int ChordSteps = 24, SpanSteps = 48;
 
     /// <summary>The most strained place of every part.</summary>
@@ -30,8 +33,8 @@ public static class LayerMargins
         ArgumentNullException.ThrowIfNull(solution);
         ArgumentNullException.ThrowIfNull(fin);
         ArgumentNullException.ThrowIfNull(materials);
-        StressPeak across = new(StressedPart.WallAcrossLayers, "walls, between layers", 0, 0, 0, materials.Printed.StrengthAcross);
-        StressPeak along = new(StressedPart.WallAlongLayers, "walls, along layers", 0, 0, 0, materials.Printed.StrengthAlong);
+        StressPeak across = new(StressedPart.WallAcrossLayers, "walls between their layers", 0, 0, 0, materials.Printed.StrengthAcross);
+        StressPeak along = new(StressedPart.WallAlongLayers, "walls along their layers", 0, 0, 0, materials.Printed.StrengthAlong);
         StressPeak core = new(StressedPart.Core, "core", 0, 0, 0, materials.CoreStrength);
         foreach ((double x, double y) in Grid(fin))
         {
@@ -97,11 +100,13 @@ public static class LayerMargins
             yield break;
         string name = fin.Rods.Count == 1 ? "carbon rod" : $"carbon rod {index + 1}";
         double diameter = fin.Rods[index].Diameter, face = Math.PI * diameter * diameter / 4;
-        RodStation bent = stations.MaxBy(station => station.BendingStress)!;
+        // Right at its ends a plate's curvature is that of the mesh; what the rod bears there the bond hands over.
+        double first = stations[0].Distance + EndDiameters * diameter, last = stations[^1].Distance - EndDiameters * diameter;
+        RodStation bent = stations.Where(station => station.Distance >= first && station.Distance <= last).DefaultIfEmpty(stations[stations.Count / 2]).MaxBy(station => station.BendingStress)!;
         yield return new(StressedPart.Rod, name, bent.X, bent.Y, bent.BendingStress, rod.CompressiveStrength);
 
         // Pull on the bond that changes as cos φ round the rod makes a moment per length of τ π r², so τ = (dM/ds)/(π r²).
-        RodStation eased = stations.MaxBy(station => Math.Abs(station.MomentChange))!;
+        RodStation eased = stations.Where(station => station.Distance >= first && station.Distance <= last).DefaultIfEmpty(bent).MaxBy(station => Math.Abs(station.MomentChange))!;
         (RodStation at, double stress) = (eased, Math.Abs(eased.MomentChange) / face);
         foreach (RodStation end in (RodStation[])[stations[0], stations[^1]])
         {

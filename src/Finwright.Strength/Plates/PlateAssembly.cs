@@ -47,8 +47,8 @@ internal sealed class PlateAssembly
 
         if (fin.Root.Springs is { } springs)
         {
-            Springs = Matrix();
-            AddSprings(springs, Springs);
+            (Springs, BendingSprings) = (Matrix(), Matrix());
+            AddSprings(springs, Springs, BendingSprings);
         }
 
         MassProperties = new(_mass, _momentX / _mass, _momentY / _mass, _momentZ / _mass);
@@ -73,7 +73,11 @@ internal sealed class PlateAssembly
 
     public BandMatrix? Rods { get; }
 
+    /// <summary>What holds the root against moving and twisting; null when clamped.</summary>
     public BandMatrix? Springs { get; }
+
+    /// <summary>What holds the root against bending; null when clamped.</summary>
+    public BandMatrix? BendingSprings { get; }
 
     public BandMatrix Mass { get; }
 
@@ -323,7 +327,7 @@ internal sealed class PlateAssembly
         }
     }
 
-    private void AddSprings(Func<double, RootSpring> springs, BandMatrix into)
+    private void AddSprings(Func<double, RootSpring> springs, BandMatrix into, BandMatrix bending)
     {
         GaussLegendreRule rule = new(-1, 1, RootPoints);
         Span<double> n = stackalloc double[3];
@@ -346,7 +350,7 @@ internal sealed class PlateAssembly
                         double product = length * n[i] * n[j];
                         into.Add(row, column, spring.Deflection * product);
                         into.Add(row + 1, column + 1, spring.Twisting * product);
-                        into.Add(row + 2, column + 2, spring.Bending * product);
+                        bending.Add(row + 2, column + 2, spring.Bending * product);
                     }
                 }
             }

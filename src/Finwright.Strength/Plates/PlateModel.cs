@@ -27,11 +27,12 @@ public sealed class PlateModel
         _stiffness.Add(assembly.Core, factors.Core);
         if (assembly.Rods is { } rods)
             _stiffness.Add(rods, factors.Rod);
-        if (assembly.Springs is { } springs)
+        if (assembly is { Springs: { } springs, BendingSprings: { } bending })
         {
             _held = new(assembly.Order, _stiffness.Bandwidth);
             _held.Add(_stiffness, 1);
-            _held.Add(springs, factors.Root);
+            _held.Add(springs, 1);
+            _held.Add(bending, factors.Root);
         }
         else
         {

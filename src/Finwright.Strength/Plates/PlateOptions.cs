@@ -34,7 +34,7 @@ public sealed record PlateOptions
 /// <param name="Wall">Walls.</param>
 /// <param name="Core">Core, and the sheet in it.</param>
 /// <param name="Rod">Rods.</param>
-/// <param name="Root">Springs of the root; without effect on a clamped one.</param>
+/// <param name="Root">Springs of the root against bending, which is where a joint opens; without effect on a clamped one.</param>
 public sealed record StiffnessFactors(double Wall = 1, double Core = 1, double Rod = 1, double Root = 1)
 {
     /// <summary>All as given.</summary>

@@ -23,10 +23,12 @@ public sealed class PlateSolution
         double[] answer = new double[unknowns.Length];
         model.Stiffness.Multiply(unknowns, answer);
         double twice = Product(unknowns, answer), size = 0, arm = 0;
-        if (model.Assembly.Springs is { } springs)
+        if (model.Assembly is { Springs: { } springs, BendingSprings: { } bending })
         {
             double[] held = new double[unknowns.Length];
             springs.Multiply(unknowns, held);
+            twice += Product(unknowns, held);
+            bending.Multiply(unknowns, held);
             twice += model.Factors.Root * Product(unknowns, held);
         }
 
