@@ -29,7 +29,7 @@ internal static class GroundingWork
         PlateFin fin = structure.Plate.Fin;
         IReadOnlyList<SectionAtDepth> sections = structure.Sections;
         double depth = sections[^1].Depth;
-        double blade = EdgewiseCompliance.At([.. sections.Select(own => new EdgeStation(own.Depth, own.Stiffness.EdgeRigidity, own.Stiffness.EdgeShearStiffness))], depth);
+        double blade = EdgewiseCompliance.At(BladeBeam.Edgewise([.. sections.Select(own => own.Cut)]), depth);
         List<double> compliances = [blade];
         if (structure.Root.Joint is { } joint && joint.Solve(new(0, -1e-3 * depth, 0)) is { HasAnswer: true } tight)
             compliances.Add(depth * depth / tight.TangentStiffnessZ);

@@ -33,11 +33,11 @@ public sealed record NutTorque(string Name, TorqueAdvice Advice)
         foreach (JointTie tie in root.Ties)
         {
             if (tie.Seat is { } seat)
-                advice.Add(new(tie.Name, TighteningTorque.Of(seat, materials.Bolt, materials.Printed, structure.Direction, double.IsFinite(closes) ? closes * tie.Tie.Preload : 0, spreading)));
+                advice.Add(new(tie.Name, TighteningTorque.Of(seat, materials.Bolt, materials.Around, structure.Direction, double.IsFinite(closes) ? closes * tie.Tie.Preload : 0, spreading)));
         }
 
         foreach (BaseNut nut in root.BaseNuts)
-            advice.Add(new(nut.Name, TighteningTorque.Of(nut.Seat, materials.Bolt, materials.Printed, structure.Direction, 0, spreading)));
+            advice.Add(new(nut.Name, TighteningTorque.Of(nut.Seat, materials.Bolt, materials.Around, structure.Direction, 0, spreading)));
         return advice;
     }
 }

@@ -4,11 +4,10 @@ using Finwright.Geometry.Blades;
 using Finwright.Geometry.Features;
 using Finwright.Strength.Materials;
 using Finwright.Strength.Plates;
-using Finwright.Strength.Sections;
 
 namespace Finwright.Strength.FromDesign;
 
-/// <summary>From the design's blade, print settings, rods and cavities to what plate and sections need.</summary>
+/// <summary>From the design's blade, print settings, rods and cavities to what a plate needs.</summary>
 internal sealed class BladeStructure
 {
     private readonly FinDesign _design;
@@ -53,32 +52,6 @@ internal sealed class BladeStructure
         Rods = _rods,
         Root = root,
     };
-
-    /// <summary>The section at a depth, as a beam sees it.</summary>
-    public CompositeSection Section(double y)
-    {
-        double leading = _blade.Outline.LeadingEdge(y), trailing = _blade.Outline.TrailingEdge(y);
-        return new()
-        {
-            LeadingX = leading,
-            TrailingX = trailing,
-            Surface = x => (_blade.MidSurface(x, y) - _blade.HalfThickness(x, y), _blade.MidSurface(x, y) + _blade.HalfThickness(x, y)),
-            WallDepth = x => _layout.Depth(x, y),
-            Wall = _wall,
-            Core = _materials.Core.Elasticity,
-            Rods = [.. _rods.Where(rod => y >= Math.Min(rod.FromY, rod.ToY) && y <= Math.Max(rod.FromY, rod.ToY)).Select(rod => Across(rod, y))],
-            Voids = [.. _voids.Where(hole => Math.Abs(y - hole.Y) < hole.HalfWidthY).Select(hole => new SectionVoid(hole.X - hole.HalfWidthX, hole.X + hole.HalfWidthX, hole.FromZ, hole.ToZ))],
-        };
-    }
-
-    private SectionRod Across(PlateRod rod, double y)
-    {
-        double x = rod.FromX + (rod.ToX - rod.FromX) * (y - rod.FromY) / (rod.ToY - rod.FromY);
-        // A rod that leans stiffens the span by the fourth power of the cosine of its lean.
-        double length = Math.Sqrt((rod.ToX - rod.FromX) * (rod.ToX - rod.FromX) + (rod.ToY - rod.FromY) * (rod.ToY - rod.FromY));
-        double cosine = Math.Abs(rod.ToY - rod.FromY) / length, share = cosine * cosine * cosine;
-        return new(x, _blade.MidSurface(x, y) + rod.Z, rod.Diameter, rod.Modulus * share, rod.ShearModulus, rod.Density);
-    }
 
     private PlateSheet? Sheet()
     {

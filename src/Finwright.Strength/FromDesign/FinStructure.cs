@@ -10,24 +10,27 @@ using Finwright.Strength.Sections;
 namespace Finwright.Strength.FromDesign;
 
 /// <summary>What a section at one depth resists.</summary>
-/// <param name="Depth">Metres.</param>
+/// <param name="Cut">Depth and stiffness, with what the bench showed; a tip that draws together counts as its last wide section.</param>
 /// <param name="LeadingEdge">x of its leading edge, metres.</param>
 /// <param name="Chord">Metres.</param>
 /// <param name="Thickness">Greatest, metres.</param>
-/// <param name="Stiffness">Its stiffness.</param>
-public sealed record SectionAtDepth(double Depth, double LeadingEdge, double Chord, double Thickness, SectionStiffness Stiffness);
+public sealed record SectionAtDepth(BladeSection Cut, double LeadingEdge, double Chord, double Thickness)
+{
+    /// <summary>Metres.</summary>
+    public double Depth => Cut.Y;
+
+    /// <summary>What it resists with.</summary>
+    public SectionStiffness Stiffness => Cut.Stiffness;
+}
 
 /// <summary>A design's structure: plate, sections, beam, root, ready for loads.</summary>
 public sealed class FinStructure
 {
-    // Shares of the span at which sections are cut, with factors of the bench in.
-    private static readonly double[] Places = [0, 0.12, 0.25, 0.4, 0.55, 0.7, 0.83, 0.93, 0.98];
-
     private FinStructure(FinMaterials materials, PrintDirection direction, RootHolding root, PlateModel plate, IReadOnlyList<SectionAtDepth> sections, double rootFillet, bool endsInJoint)
     {
         (Materials, Direction, Root, Plate, Sections) = (materials, direction, root, plate, sections);
         (RootFillet, EndsInJoint) = (rootFillet, endsInJoint);
-        Beam = BeamModel.Create([.. sections.Select(own => new BeamStation(own.Depth, own.Stiffness.FlapRigidity, own.Stiffness.TorsionRigidity, own.Stiffness.ShearCentre, own.Stiffness.FlapShearStiffness))]);
+        Beam = BladeBeam.Sideways([.. sections.Select(own => own.Cut)]);
     }
 
     /// <summary>What the fin is made of.</summary>
@@ -72,7 +75,7 @@ public sealed class FinStructure
             return bond.Value < rod.Value ? bond : rod;
         }
 
-        Ranged yields = ThreadStrength.YieldPull(thread, Materials.Bolt), sinks = seat.BearingPull(Materials.Printed), comesOut = seat.PullOut(Materials.Printed);
+        Ranged yields = ThreadStrength.YieldPull(thread, Materials.Bolt), sinks = seat.BearingPull(Materials.Around), comesOut = seat.PullOut(Materials.Around);
         return new[] { yields, sinks, comesOut }.MinBy(pull => pull.Value);
     }
 
@@ -126,20 +129,21 @@ public sealed class FinStructure
             return null;
         }
 
-        IReadOnlyList<SectionAtDepth> sections = [.. Places.Select(place => Section(structure, blade, factors, place * blade.Span))];
+        PlateFin fin = plate.Fin;
+        PlateFin told = fin with
+        {
+            Wall = fin.Wall.Times(factors.Wall),
+            Core = fin.Core.Times(factors.Core),
+            Rods = [.. fin.Rods.Select(rod => rod with { Modulus = factors.Rod * rod.Modulus })],
+        };
+        IReadOnlyList<SectionAtDepth> sections = [.. BladeBeam.Sections(told).Select(cut => Section(blade, cut))];
         bool endsInJoint = design.Base.Printed == BasePrinting.Separate;
         return new(materials, direction, root, plate, sections, design.Shape.Flange is { } flange ? flange.FilletMm * 1e-3 : 0, endsInJoint);
     }
 
-    private static SectionAtDepth Section(BladeStructure structure, Blade blade, StiffnessFactors factors, double y)
+    private static SectionAtDepth Section(Blade blade, BladeSection cut)
     {
-        CompositeSection section = structure.Section(y);
-        double chord = section.TrailingX - section.LeadingX;
-        return new(y, section.LeadingX, chord, blade.ThicknessRatio(y) * chord, SectionSolver.Of(section with
-        {
-            Wall = section.Wall.Times(factors.Wall),
-            Core = section.Core.Times(factors.Core),
-            Rods = [.. section.Rods.Select(rod => rod with { Modulus = factors.Rod * rod.Modulus })],
-        }));
+        double chord = blade.Outline.Chord(cut.Y);
+        return new(cut, blade.Outline.LeadingEdge(cut.Y), chord, blade.ThicknessRatio(cut.Y) * chord);
     }
 }

@@ -134,7 +134,7 @@ internal static class JointFromDesign
                     FreeLength = (nut - head).Length,
                     Preload = Math.Min(
                         ThreadStrength.Preload(thread, TighteningTorque.HandTight.Value).Value,
-                        TightenedShare * Math.Min(seat.BearingPull(materials.Printed).Value, seat.PullOut(materials.Printed).Value)),
+                        TightenedShare * Math.Min(seat.BearingPull(materials.Around).Value, seat.PullOut(materials.Around).Value)),
                 }, thread, seat, 0);
             }
         }

@@ -1,6 +1,7 @@
 using System.Text;
 using Finwright.Design;
 using Finwright.Strength.Files;
+using Finwright.Strength.Joints;
 using Finwright.Strength.Materials;
 
 namespace Finwright.Strength.FromDesign;
@@ -34,13 +35,15 @@ public static class MaterialsFromDesign
         resin = Adjusted(resin, given.Resin);
         double share = design.Print.InfillPercent / 100;
         CoreStiffness mixed = CoreMixture.Filled(printed, resin, new(share, (1 - InfillSpread) * share, (1 + InfillSpread) * share));
+        NutSurround around = NutSurround.Filled(printed, resin, share);
         CoreStiffness core = given.Core is { } own ? Given(own, mixed) : mixed;
         return new()
         {
             Printed = printed,
             Resin = resin,
             Core = core,
-            CoreStrength = CoreStrength(given.Core, printed, resin),
+            CoreStrength = given.Core is { StrengthMpa: double strength, RangePercent: double range } ? Within(strength * 1e6, range) : around.Across,
+            Around = around,
             Rod = Adjusted(rod, given.Rod),
             Bolt = Adjusted(bolt, given.Bolt),
             Sheet = Adjusted(sheet, given.Sheet),
@@ -48,11 +51,6 @@ public static class MaterialsFromDesign
             CoreFactor = Factor(given.CoreFactor, given.CoreFactorDeviationPercent, core.Modulus),
         };
     }
-
-    // A crack starts in whichever phase gives first; the lines of the pattern run across the load somewhere.
-    private static Ranged CoreStrength(CoreChoice? own, PrintedPlastic printed, CastResin resin) =>
-        own?.StrengthMpa is double strength ? Within(strength * 1e6, own.RangePercent)
-        : printed.StrengthAcross.Value < resin.Strength.Value ? printed.StrengthAcross : resin.Strength;
 
     // What the bench showed replaces the range of the data sheet.
     private static Ranged Factor(double factor, double? deviationPercent, Ranged material)

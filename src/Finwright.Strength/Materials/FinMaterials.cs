@@ -1,3 +1,5 @@
+using Finwright.Strength.Joints;
+
 namespace Finwright.Strength.Materials;
 
 /// <summary>What a fin is made of, part by part, with what the bench has shown of it.</summary>
@@ -14,6 +16,9 @@ public sealed record FinMaterials
 
     /// <summary>Tensile strength of the core, Pa.</summary>
     public required Ranged CoreStrength { get; init; }
+
+    /// <summary>Print and resin round a nut.</summary>
+    public required NutSurround Around { get; init; }
 
     /// <summary>Carbon rods.</summary>
     public required Rod Rod { get; init; }
