@@ -1,6 +1,6 @@
 using Finwright.Assessment.Afloat;
-using Finwright.Assessment.Loaded;
 using Finwright.Assessment.Caching;
+using Finwright.Assessment.Loaded;
 using Finwright.Assessment.Stages;
 using Finwright.Design;
 using Finwright.Geometry;

