@@ -28,7 +28,8 @@ public sealed record NutTorque(string Name, TorqueAdvice Advice)
         double? spreading = lean > 0 && bolts > 0
             ? new TaperedEnds(lean, Friction).PullThatSpreads(SpreadingPressure * root.Box.Width * root.Box.Depth) / bolts
             : null;
-        double closes = root.Joint is { } joint && overload is not null ? joint.PreloadFactorToStayClosed(new(overload.RootMoment, 0, 0)) : 0;
+        // A bond that holds keeps the joint closed by itself.
+        double closes = root.Joint is { } joint && overload is { Joint.Status: not JointStatus.Bonded } ? joint.PreloadFactorToStayClosed(new(overload.RootMoment, 0, 0)) : 0;
         List<NutTorque> advice = [];
         foreach (JointTie tie in root.Ties)
         {
