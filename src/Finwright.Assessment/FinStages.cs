@@ -111,7 +111,7 @@ public static class FinStages
             Base = design.Base,
             Hardware = design.Hardware,
             Materials = design.Materials,
-            Parts = new() { BladeAttitude = design.Parts.BladeAttitude, BaseAttitude = design.Parts.BaseAttitude },
+            Parts = new() { BladeAttitude = design.Parts.BladeAttitude, BaseAttitude = design.Parts.BaseAttitude, Cuts = design.Parts.Cuts },
             Print = Allowances(design.Print) with { Walls = design.Print.Walls, SolidLayers = design.Print.SolidLayers, InfillPercent = design.Print.InfillPercent },
         },
         after: [Shape],

@@ -59,7 +59,7 @@ public sealed class CheckTests : IDisposable
     [Fact]
     public void Check_of_a_rod_that_leaves_the_skin_fails_with_code_1_and_the_line_of_the_rod()
     {
-        string text = DemoDesigns.Find("fairway-upright")!.Replace("\"diameter_mm\": 6", "\"diameter_mm\": 12", StringComparison.Ordinal);
+        string text = DemoDesigns.Find("fairway-upright")!.Replace("\"diameter_mm\": 6", "\"diameter_mm\": 12", StringComparison.Ordinal).Replace("225", "325", StringComparison.Ordinal);
         string file = _folder.Write("a.fin.json", text);
         ProgramRun run = ProgramRun.Of("check", file, "--json");
         Assert.Equal(ExitCode.Fails, run.ExitCode);

@@ -109,6 +109,9 @@ public sealed record CaseLoaded
     /// <summary>The joint between blade and base; null when there is none to open.</summary>
     public required JointState? Joint { get; init; }
 
+    /// <summary>The base in its box; null when the root is taken as clamped.</summary>
+    public required BaseInBoxState? Base { get; init; }
+
     /// <summary>Leeway of a fin that did not bend, radians; null when it does not carry the load.</summary>
     public required double? StiffLeeway { get; init; }
 

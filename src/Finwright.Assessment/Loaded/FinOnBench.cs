@@ -1,6 +1,7 @@
 using Finwright.Design;
 using Finwright.Geometry.Blades;
 using Finwright.Strength.Bench;
+using Finwright.Strength.Plates;
 
 namespace Finwright.Assessment.Loaded;
 
@@ -13,9 +14,15 @@ public sealed record FinOnBench
     /// <summary>The prediction; null when there is a <see cref="Problem"/>.</summary>
     public BenchPrediction? Prediction { get; init; }
 
-    internal static FinOnBench Of(Prove prove, Blade blade, FinBuilt built) => built.Structure is { } structure
-        ? new() { Prediction = BenchTest.Predict(structure, new(prove.MassKg, prove.AtSpanPercent / 100 * blade.Span, ShareOf(prove.AtChord))) }
-        : new() { Problem = built.Problem };
+    internal static FinOnBench Of(Prove prove, Blade blade, FinBuilt built)
+    {
+        if (built.Structure is not { } structure)
+            return new() { Problem = built.Problem };
+        BenchPrediction prediction = BenchTest.Predict(structure, new(prove.MassKg, prove.AtSpanPercent / 100 * blade.Span, ShareOf(prove.AtChord)));
+        return prediction.Status is PlateStatus.Solved
+            ? new() { Prediction = prediction }
+            : new() { Problem = "The loads and what the root gives back do not balance, so the deflections are not shown. Look for a blade that runs out to nothing, or materials that differ by a factor of thousands." };
+    }
 
     /// <summary>Share of the chord of a named place.</summary>
     public static double ShareOf(ChordPlace place) => place switch

@@ -64,6 +64,7 @@ internal static class LoadedWork
             RootMoment = bent.Plate.LoadMomentX,
             Peaks = StructureMargins.Of(structure, bent.Plate),
             Joint = structure.Root.Under(bent.Plate.LoadMomentX),
+            Base = structure.Root.InBox(Math.Abs(bent.Plate.Load), Math.Abs(bent.Plate.LoadMomentX)),
             StiffLeeway = sailed.IsCarried ? sailed.UnderHull.Result.Flow.Leeway : null,
             BentLeeway = settled ? bent.Flow.Flow.Leeway : null,
             SideForceShare = steady is { Status: LoadedStatus.Settled } ? steady.Flow.SideForce / sailed.UnderHull.Result.SideForce : null,

@@ -141,6 +141,9 @@ public sealed record LoadedSummary
     /// <summary>The joint; null when there is none to open.</summary>
     public required JointSummary? Joint { get; init; }
 
+    /// <summary>The base in its box; null when the root is taken as clamped.</summary>
+    public required BaseSummary? Base { get; init; }
+
     /// <summary>Leeway of a fin that does not bend.</summary>
     public required double? StiffLeewayDegrees { get; init; }
 
@@ -164,12 +167,19 @@ public sealed record LoadedSummary
         Along = [.. loaded.Along.Select(BendSummary.Of)],
         Stresses = [.. loaded.Peaks.Select(StressSummary.Of)],
         Joint = JointSummary.Of(loaded.Joint),
+        Base = loaded.Base is { } own ? new(Rounded.Digits(1e-6 * own.HullEdgePressure), Rounded.Digits(1e-6 * own.TopEdgePressure), Rounded.Digits(1e-6 * own.GreatestBendingStress)) : null,
         StiffLeewayDegrees = loaded.StiffLeeway is double stiff ? Rounded.Degrees(stiff) : null,
         BentLeewayDegrees = loaded.BentLeeway is double bent ? Rounded.Degrees(bent) : null,
         SideForceChangePercent = loaded.SideForceShare is double share ? Rounded.Percent(share - 1) : null,
         EffortShiftMm = loaded.EffortShift is double shift ? Rounded.Mm(shift) : null,
     };
 }
+
+/// <summary>The base in its box.</summary>
+/// <param name="HullEdgeMpa">Pressure at the hull edge.</param>
+/// <param name="TopEdgeMpa">Pressure at the top edge, on the other side.</param>
+/// <param name="BendingMpa">Greatest bending stress.</param>
+public sealed record BaseSummary(double HullEdgeMpa, double TopEdgeMpa, double BendingMpa);
 
 /// <summary>How far one section moves.</summary>
 /// <param name="DepthMm">Its depth.</param>

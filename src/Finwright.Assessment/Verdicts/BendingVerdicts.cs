@@ -188,7 +188,7 @@ internal static class BendingVerdicts
             Uncertainty = new(0.5 * strike.BearableSpeed, "m/s", 1),
             Certainty = Certainty.Judgement,
             HowSure = "By energy: the moving mass against the give of blade and joint; ground that gives, and a rider who flies off, make it better. Half to twice.",
-            Found = $"{strike.Mass:0} kg against {1e-3 / strike.Compliance:0} N/mm: about {strike.BearableForce:0} N is borne, then {strike.GivesFirst} gives. At {strike.Load.Speed:0.#} m/s hard ground would push with {1e-3 * strike.ForceAtSpeed:0.0} kN{(strike.RidesUp ? ", sliding up along the raked edge" : "")}.",
+            Found = $"{strike.Mass:0} kg against {1e-3 / strike.Compliance:0} N/mm: about {1e-3 * strike.BearableForce:0.0} kN are borne, then {strike.GivesFirst} gives. At {strike.Load.Speed:0.#} m/s hard ground would push with {1e-3 * strike.ForceAtSpeed:0.0} kN{(strike.RidesUp ? ", sliding up along the raked edge" : "")}.",
             Why = "No fin of plastic stops a planing board on rock; what gives first should be the fin, not the box.",
             Change = state == VerdictState.Holds ? "" : "Keep clear of the ground: draught is the remedy. More rake lets the fin slide up.",
         };

@@ -21,6 +21,7 @@ internal static class BreakageVerdicts
         ([StressedPart.WallAcrossLayers], "walls-across-layers", "reserve of the walls between their layers, in a gust or landing", "Print the blade lying, so that layers run along the span; or thicken the root, add carbon rods, or take more walls."),
         ([StressedPart.WallAlongLayers], "walls-along-layers", "reserve of the walls along their layers, in a gust or landing", "Thicken the root, add carbon rods, or shorten the span."),
         ([StressedPart.RootCorner], "root-corner", "reserve of the corner at the root, in a gust or landing", "Give the root a flange with a fillet of at least half the root's thickness."),
+        ([StressedPart.Cut], "cut-bond", "reserve of the bond at the cuts, in a gust or landing", "Move the cut farther from the root, let carbon rods cross it, or print the blade in one piece."),
         ([StressedPart.Core], "core", "reserve of the core, in a gust or landing", "More walls or carbon rods take load off the core; make sure that the pour leaves no hollows."),
         ([StressedPart.Rod], "rods", "reserve of the carbon rods, in a gust or landing", "Take thicker rods, or more of them, or let them end where the blade bends less."),
         ([StressedPart.RodBond], "rod-bond", "reserve of the bond of the carbon rods, in a gust or landing", "Let the rods reach into the base, or taper off deeper in the blade; abrade and degrease them before bonding."),

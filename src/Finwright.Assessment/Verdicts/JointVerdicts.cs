@@ -26,6 +26,8 @@ internal static class JointVerdicts
             yield return Opening(structure, cruise);
         if (structure.Root.Joint is not null && structure.Root.Ties.Count > 0 && loaded[LoadCaseKind.Overload] is { } overload)
             yield return Ties(structure, overload);
+        if (loaded[LoadCaseKind.Overload] is { Base: { } inBox } worst)
+            yield return Base(structure, worst, inBox);
         foreach (NutTorque torque in loaded.Torques.Where(own => !own.Advice.IsPossible).Take(1))
             yield return Torque(torque);
     }
@@ -63,6 +65,8 @@ internal static class JointVerdicts
         const string change = "Add or thicken bolts or rods, seat the nuts deeper, let rods reach farther into the base, or bond the faces.";
         if (!state.HasAnswer)
             return WaterVerdicts.Unknown(code, what, why, "Nothing holds the joint under this load: it falls open.", change) with { State = VerdictState.Fails };
+        if (state.Status is JointStatus.Bonded)
+            return Bond(structure, state);
         (double reserve, int worst) = (double.MaxValue, 0);
         for (int i = 0; i < state.Tensions.Count; i++)
         {
@@ -88,6 +92,51 @@ internal static class JointVerdicts
             Found = $"The {structure.Root.Ties[worst].Name} pulls with {Math.Abs(state.Tensions[worst]):0} N and gives at about {strength.Value:0} N ({strength.Low:0} to {strength.High:0}).",
             Why = why,
             Change = verdict == VerdictState.Holds ? "" : change,
+        };
+    }
+
+    private static Verdict Bond(FinStructure structure, JointState state)
+    {
+        Ranged strength = structure.Materials.FaceBond;
+        double reserve = Math.Min(strength.Value / Math.Max(state.BondStress, 1), 99);
+        VerdictState verdict = reserve < LeastReserve ? VerdictState.Fails : reserve < AmpleReserve ? VerdictState.Tight : VerdictState.Holds;
+        return new()
+        {
+            Code = "joint-hold",
+            Checked = "reserve of the bond of the joint, in a gust or landing",
+            State = verdict,
+            Value = new(reserve, "", 1),
+            Limit = new(LeastReserve, "", 1),
+            MustStayAbove = true,
+            Uncertainty = new(0.5 * reserve, "", 1),
+            Certainty = Certainty.Judgement,
+            HowSure = "What resin holds between printed faces is judgement; abraded, degreased and wetted faces hold more, greasy ones nothing.",
+            Found = $"The bond is pulled with {1e-6 * state.BondStress:0.0} MPa at its edge and bears about {1e-6 * strength.Value:0.0} MPa ({1e-6 * strength.Low:0.0} to {1e-6 * strength.High:0.0}).",
+            Why = "A bond gives all at once; then bolts and rods alone hold the blade.",
+            Change = verdict == VerdictState.Holds ? "" : "Widen the root or its flange, add rods across the joint, or print blade and base as one.",
+        };
+    }
+
+    private static Verdict Base(FinStructure structure, CaseLoaded overload, BaseInBoxState state)
+    {
+        PrintedPlastic printed = structure.Materials.Printed;
+        Ranged strength = structure.Root.BaseLies ? printed.StrengthAlong : printed.StrengthAcross;
+        double stress = Math.Max(state.GreatestBendingStress, Math.Max(state.HullEdgePressure, state.TopEdgePressure)), reserve = Math.Min(strength.Value / stress, 99);
+        VerdictState verdict = reserve < LeastReserve ? VerdictState.Fails : reserve < AmpleReserve ? VerdictState.Tight : VerdictState.Holds;
+        return new()
+        {
+            Code = "base",
+            Checked = "reserve of the base in its box, in a gust or landing",
+            State = verdict,
+            Value = new(reserve, "", 1),
+            Limit = new(LeastReserve, "", 1),
+            MustStayAbove = true,
+            Uncertainty = new(0.3 * reserve, "", 1),
+            Certainty = Certainty.Judgement,
+            HowSure = "The base is taken as one solid that bears on the box along its sides; bores weaken it, a tight fit helps it. What the box itself bears only its maker knows.",
+            Found = $"{overload.RootMoment:0} N·m bend the base with {1e-6 * state.GreatestBendingStress:0.0} MPa {1e3 * state.GreatestBendingAt:0} mm inside the box; it presses on the box with {1e-6 * state.HullEdgePressure:0.0} MPa at the hull edge and {1e-6 * state.TopEdgePressure:0.0} MPa at the top.",
+            Why = "A base that breaks leaves its upper half, and the bolts, in the board.",
+            Change = verdict == VerdictState.Holds ? "" : "Print the base lying, let carbon rods reach into it, or take a wider box.",
         };
     }
 

@@ -23,13 +23,18 @@ public sealed record SectionAtDepth(BladeSection Cut, double LeadingEdge, double
     public SectionStiffness Stiffness => Cut.Stiffness;
 }
 
+/// <summary>A cut across the blade that is bonded again.</summary>
+/// <param name="Depth">Where it crosses the quarter-chord line, metres.</param>
+/// <param name="Slope">Radians, positive when it goes deeper toward the trailing edge.</param>
+public readonly record struct BondedCut(double Depth, double Slope);
+
 /// <summary>A design's structure: plate, sections, beam, root, ready for loads.</summary>
 public sealed class FinStructure
 {
-    private FinStructure(FinMaterials materials, PrintDirection direction, RootHolding root, PlateModel plate, IReadOnlyList<SectionAtDepth> sections, double rootFillet, bool endsInJoint)
+    private FinStructure(FinMaterials materials, PrintDirection direction, RootHolding root, PlateModel plate, IReadOnlyList<SectionAtDepth> sections, IReadOnlyList<BondedCut> cuts, double rootFillet, bool endsInJoint)
     {
         (Materials, Direction, Root, Plate, Sections) = (materials, direction, root, plate, sections);
-        (RootFillet, EndsInJoint) = (rootFillet, endsInJoint);
+        (Cuts, RootFillet, EndsInJoint) = (cuts, rootFillet, endsInJoint);
         Beam = BladeBeam.Sideways([.. sections.Select(own => own.Cut)]);
     }
 
@@ -47,6 +52,9 @@ public sealed class FinStructure
 
     /// <summary>Sections from the root down.</summary>
     public IReadOnlyList<SectionAtDepth> Sections { get; }
+
+    /// <summary>Cuts that the design gives; cuts that are only proposed are not among them.</summary>
+    public IReadOnlyList<BondedCut> Cuts { get; }
 
     /// <summary>The blade as a beam that is clamped at the hull plane: a second opinion.</summary>
     public BeamModel Beam { get; }
@@ -138,7 +146,7 @@ public sealed class FinStructure
         };
         IReadOnlyList<SectionAtDepth> sections = [.. BladeBeam.Sections(told).Select(cut => Section(blade, cut))];
         bool endsInJoint = design.Base.Printed == BasePrinting.Separate;
-        return new(materials, direction, root, plate, sections, design.Shape.Flange is { } flange ? flange.FilletMm * 1e-3 : 0, endsInJoint);
+        return new(materials, direction, root, plate, sections, [.. design.Parts.Cuts.Select(cut => new BondedCut(cut.AtDepthMm * 1e-3, double.DegreesToRadians(cut.SlopeDegrees)))], design.Shape.Flange is { } flange ? flange.FilletMm * 1e-3 : 0, endsInJoint);
     }
 
     private static SectionAtDepth Section(Blade blade, BladeSection cut)

@@ -30,9 +30,6 @@ internal static class JointFromDesign
     // A pocket that reaches its face still leaves a skin, metres; the checks of the design have refused less.
     private const double LeastCover = 1e-4;
 
-    // Strength of resin between printed faces in tension over that of resin on an abraded rod in shear: prints have little grip and are pulled square (judgement).
-    private const double FaceBondShare = 0.5;
-
     /// <summary>Works out how the root is held.</summary>
     /// <param name="design">Every value within the range of its field.</param>
     /// <param name="blade">The blade.</param>
@@ -55,13 +52,13 @@ internal static class JointFromDesign
         JointTie[] ties = [.. Ties(design, blade, placed, materials)];
         bool opens = design.Base.RootHold == RootHold.Joint && design.Base.Printed == BasePrinting.Separate && Face(design, blade, plan) is not null;
         CrackedSection? joint = opens ? Joint(design, blade, plan, materials, ties) : null;
-        return new(design.Base.RootHold, box, stiffness, joint, ties, [.. BaseNuts(design, placed)], plan);
+        return new(design.Base.RootHold, box, lies, stiffness, joint, ties, [.. BaseNuts(design, placed)], plan);
     }
 
     private static CrackedSection Joint(FinDesign design, Blade blade, BasePlan plan, FinMaterials materials, IReadOnlyList<JointTie> ties)
     {
         Footprint face = Face(design, blade, plan)!;
-        double? bond = design.Materials.RootBonded ? FaceBondShare * materials.Rod.BondStrength.Value : null;
+        double? bond = design.Materials.RootBonded ? materials.FaceBond.Value : null;
         return new(face, materials.Core.Modulus.Value, plan.HullWidth, [.. ties.Select(tie => tie.Tie)], bond);
     }
 

@@ -23,9 +23,9 @@ public sealed record BaseNut(string Name, MetricThread Thread, NutSeat Seat);
 /// <summary>How the blade is held to the base, and the base in its box.</summary>
 public sealed class RootHolding
 {
-    internal RootHolding(RootHold kind, BaseInBox box, double boxStiffness, CrackedSection? joint, IReadOnlyList<JointTie> ties, IReadOnlyList<BaseNut> baseNuts, BasePlan plan)
+    internal RootHolding(RootHold kind, BaseInBox box, bool baseLies, double boxStiffness, CrackedSection? joint, IReadOnlyList<JointTie> ties, IReadOnlyList<BaseNut> baseNuts, BasePlan plan)
     {
-        (Kind, Box, BoxStiffness, Joint, Ties, BaseNuts, Plan) = (kind, box, boxStiffness, joint, ties, baseNuts, plan);
+        (Kind, Box, BaseLies, BoxStiffness, Joint, Ties, BaseNuts, Plan) = (kind, box, baseLies, boxStiffness, joint, ties, baseNuts, plan);
         ClosedStiffness = 1 / (1 / BoxStiffness + (joint is null ? 0 : 1 / joint.Solve(new(SmallMoment, 0, 0)).SecantStiffnessX));
     }
 
@@ -37,6 +37,9 @@ public sealed class RootHolding
 
     /// <summary>The base in its box.</summary>
     public BaseInBox Box { get; }
+
+    /// <summary>Whether the base was printed lying, so that its layers run along the blade's depth.</summary>
+    public bool BaseLies { get; }
 
     /// <summary>How stiffly the base holds against bending in its box, N·m per radian.</summary>
     public double BoxStiffness { get; }
@@ -59,6 +62,11 @@ public sealed class RootHolding
     /// <summary>The joint under a bending moment; null when there is none to open.</summary>
     /// <param name="moment">Moment about x at the hull plane, N·m.</param>
     public JointState? Under(double moment) => Joint?.Solve(new(moment, 0, 0));
+
+    /// <summary>The base in its box; null when the root is taken as clamped.</summary>
+    /// <param name="force">Side force on the blade, N, not negative.</param>
+    /// <param name="moment">Its moment at the hull plane, N·m, not negative.</param>
+    public BaseInBoxState? InBox(double force, double moment) => Kind is RootHold.Clamped ? null : Box.Solve(force, moment);
 
     /// <summary>Stiffness at a bending moment over that of the closed joint, above 0 and not above 1.</summary>
     /// <param name="moment">Moment about x at the hull plane, N·m.</param>

@@ -20,6 +20,9 @@ public enum StressedPart
     /// <summary>The bond between a carbon rod and the blade.</summary>
     RodBond,
 
+    /// <summary>The bond at a cut across the blade.</summary>
+    Cut,
+
     /// <summary>The corner where a blade that was printed with its base meets the hull plane.</summary>
     RootCorner,
 }

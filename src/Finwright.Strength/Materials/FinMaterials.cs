@@ -23,6 +23,9 @@ public sealed record FinMaterials
     /// <summary>Carbon rods.</summary>
     public required Rod Rod { get; init; }
 
+    /// <summary>Strength of resin between two printed faces that are pulled apart, Pa: half of that of resin on an abraded rod in shear, as prints have little grip (judgement).</summary>
+    public Ranged FaceBond => Rod.BondStrength.Times(0.5);
+
     /// <summary>Bolts and threaded rods.</summary>
     public required Metal Bolt { get; init; }
 
