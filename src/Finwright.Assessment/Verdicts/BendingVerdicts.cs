@@ -19,7 +19,7 @@ internal static class BendingVerdicts
     // Linear theory up to here.
     private const double LargestLinearPercent = 10;
 
-    // Judgement: divergence at half as fast again as ever sailed leaves a tenth of twist amplification.
+    // Judgement: load and twist make each other grow to 1/(1 - q/q_D), to 1.8 times at two thirds of the speed of divergence and to 1.33 times at half of it.
     private const double LeastDivergenceFactor = 1.5, AmpleDivergenceFactor = 2;
 
     // A blade shorter than this many root chords is no beam.

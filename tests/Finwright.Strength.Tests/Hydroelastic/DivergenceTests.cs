@@ -1,16 +1,9 @@
 using Finwright.Strength.Hydroelastic;
-using Finwright.Strength.Tests.Evidence;
 
 namespace Finwright.Strength.Tests.Hydroelastic;
 
 public sealed class DivergenceTests
 {
-    public static TheoryData<string> Cases => [.. DivergenceEvidence.Rows.Select(row => row.What)];
-
-    [Theory]
-    [MemberData(nameof(Cases))]
-    public void Pressure_of_swept_beams_is_as_published(string what) => DivergenceEvidence.Rows.Single(row => row.What == what).Hold();
-
     [Fact]
     public void Pressure_converges_with_the_second_order_of_the_strips()
     {

@@ -1,5 +1,4 @@
 using Finwright.Strength.Plates;
-using Finwright.Strength.Tests.Evidence;
 using Finwright.Strength.Tests.Plates;
 using Finwright.Strength.Vibrations;
 
@@ -7,12 +6,6 @@ namespace Finwright.Strength.Tests.Vibrations;
 
 public sealed class WetModesTests
 {
-    public static TheoryData<string> Cases => [.. VibrationEvidence.Rows.Select(row => row.What)];
-
-    [Theory]
-    [MemberData(nameof(Cases))]
-    public void Of_published_cases_gives_their_values(string what) => VibrationEvidence.Rows.Single(row => row.What == what).Hold();
-
     [Fact]
     public void Of_one_mode_is_the_oscillator_with_more_mass()
     {
