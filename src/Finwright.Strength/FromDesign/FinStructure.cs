@@ -117,6 +117,17 @@ public sealed class FinStructure
             return null;
         PrintDirection direction = design.Parts.BladeAttitude == PrintAttitude.Lying ? PrintDirection.Lying : PrintDirection.Standing;
         RootHolding root = JointFromDesign.Of(design, blade, placed, materials);
+        if (!(root.ClosedStiffness > 0))
+        {
+            findings.Add(new(
+                "joint-not-held",
+                Severity.Error,
+                "$.base.fixing",
+                "Nothing holds the blade to its base: no bolt or rod crosses the joint, and a bond of the faces is not counted on.",
+                "Let bolts, clamp rods or carbon rods run from the base into the blade, print both as one, or, for a bond that was proved, set materials.root_bonded. With base.root_hold elastic the joint is taken as whole."));
+            return null;
+        }
+
         BladeStructure structure = new(design, blade, placed.Features, materials, direction);
         StiffnessFactors factors = new(materials.WallFactor.Value, materials.CoreFactor.Value, materials.RodFactor.Value);
         PlateModel plate;

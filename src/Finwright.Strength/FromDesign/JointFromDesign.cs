@@ -52,7 +52,8 @@ internal static class JointFromDesign
         JointTie[] ties = [.. Ties(design, blade, placed, materials)];
         bool opens = design.Base.RootHold == RootHold.Joint && design.Base.Printed == BasePrinting.Separate && Face(design, blade, plan) is not null;
         CrackedSection? joint = opens ? Joint(design, blade, plan, materials, ties) : null;
-        return new(design.Base.RootHold, box, lies, stiffness, joint, ties, [.. BaseNuts(design, placed)], plan);
+        double from = Math.Max(blade.Outline.LeadingEdge(0), plan.FrontX), to = Math.Min(blade.Outline.TrailingEdge(0), plan.RearX);
+        return new(design.Base.RootHold, box, lies, stiffness, joint, ties, [.. BaseNuts(design, placed)], plan, from, to, x => blade.HalfThickness(x, 0));
     }
 
     private static CrackedSection Joint(FinDesign design, Blade blade, BasePlan plan, FinMaterials materials, IReadOnlyList<JointTie> ties)

@@ -23,9 +23,19 @@ public sealed record BaseNut(string Name, MetricThread Thread, NutSeat Seat);
 /// <summary>How the blade is held to the base, and the base in its box.</summary>
 public sealed class RootHolding
 {
-    internal RootHolding(RootHold kind, BaseInBox box, bool baseLies, double boxStiffness, CrackedSection? joint, IReadOnlyList<JointTie> ties, IReadOnlyList<BaseNut> baseNuts, BasePlan plan)
+    // Steps along the root over which its thickness is summed.
+    private const int RootSteps = 200;
+
+    // Where blade and base lie on each other, x in metres; half thickness of the blade there.
+    private readonly double _from, _to;
+    private readonly Func<double, double> _half;
+
+    internal RootHolding(
+        RootHold kind, BaseInBox box, bool baseLies, double boxStiffness, CrackedSection? joint, IReadOnlyList<JointTie> ties, IReadOnlyList<BaseNut> baseNuts, BasePlan plan, double from, double to,
+        Func<double, double> half)
     {
         (Kind, Box, BaseLies, BoxStiffness, Joint, Ties, BaseNuts, Plan) = (kind, box, baseLies, boxStiffness, joint, ties, baseNuts, plan);
+        (_from, _to, _half) = (from, to, half);
         ClosedStiffness = 1 / (1 / BoxStiffness + (joint is null ? 0 : 1 / joint.Solve(new(SmallMoment, 0, 0)).SecantStiffnessX));
     }
 
@@ -56,7 +66,7 @@ public sealed class RootHolding
     /// <summary>The base before boring.</summary>
     public BasePlan Plan { get; }
 
-    /// <summary>Stiffness against bending under a load that opens nothing, N·m per radian.</summary>
+    /// <summary>Stiffness against bending under a load that opens nothing, N·m per radian; 0 when nothing holds the joint.</summary>
     public double ClosedStiffness { get; }
 
     /// <summary>The joint under a bending moment; null when there is none to open.</summary>
@@ -80,13 +90,21 @@ public sealed class RootHolding
         return Math.Clamp(1 / (1 / BoxStiffness + 1 / joint) / ClosedStiffness, 1e-3, 1);
     }
 
-    /// <summary>The plate's root: clamped, or springs over the length of the base.</summary>
+    /// <summary>The plate's root: clamped, or springs over the length on which blade and base lie on each other.</summary>
     public PlateRoot PlateRoot()
     {
         if (Kind is RootHold.Clamped)
             return Plates.PlateRoot.Clamped;
-        // Against moving sideways the base bears on the box, as stiff as it is against turning at its own depth; against twisting it bears at both ends, which the same springs do.
-        double from = Plan.FrontX, to = Plan.RearX, bending = ClosedStiffness / Plan.HullLength, deflection = bending / (Plan.Depth * Plan.Depth);
-        return Plates.PlateRoot.Elastic(x => x >= from && x <= to ? new(deflection, bending, 0) : default);
+        (double from, double to, double length) = (_from, _to, _to - _from);
+        if (!(length > 0))
+            return Plates.PlateRoot.Elastic(_ => default);
+        // The base turns as a whole, and a face holds against turning by the cube of its width: springs against bending go with the cube of the blade's thickness, so that the root turns by moment over stiffness.
+        Func<double, double> half = _half;
+        double cubes = 0;
+        for (int i = 0; i < RootSteps; i++)
+            cubes += Math.Pow(half(from + (i + 0.5) * length / RootSteps), 3) * length / RootSteps;
+        // Against moving sideways the base bears on the box, as stiff as it is against turning at its own depth; against twisting it bears at both ends, which the same springs do. The joint gives in bending only.
+        double bending = ClosedStiffness / cubes, deflection = BoxStiffness / length / (Plan.Depth * Plan.Depth);
+        return Plates.PlateRoot.Elastic(x => x >= from && x <= to ? new(deflection, bending * Math.Pow(half(x), 3), 0) : default);
     }
 }
