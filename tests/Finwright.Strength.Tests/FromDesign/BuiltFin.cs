@@ -21,6 +21,13 @@ internal static class BuiltFin
 
     public static FinDesign Demo(string name) => DesignReader.ReadFile(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "..", "examples", name + ".fin.json")).Design!;
 
+    /// <summary>A demo without flange, and with a joint that bolts and rods alone hold.</summary>
+    public static FinDesign Bare(string name)
+    {
+        FinDesign design = Demo(name);
+        return design with { Materials = new(), Shape = design.Shape with { Flange = null } };
+    }
+
     public static Blade Blade(FinDesign design)
     {
         List<Finding> findings = [];

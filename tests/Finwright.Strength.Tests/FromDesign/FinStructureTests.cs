@@ -55,8 +55,9 @@ public sealed class FinStructureTests
     [Fact]
     public void Of_a_rod_is_as_thick_as_the_rod_and_not_as_its_bore()
     {
-        PlateFin fin = BuiltFin.Of(BuiltFin.Demo("eelgrass-rake")).Plate.Fin;
-        Assert.Equal([4e-3, 4e-3], fin.Rods.Select(rod => Math.Round(rod.Diameter, 9)));
+        FinDesign design = BuiltFin.Demo("eelgrass-rake");
+        PlateFin fin = BuiltFin.Of(design).Plate.Fin;
+        Assert.Equal(design.Hardware.CarbonRods.Select(rod => rod.DiameterMm), fin.Rods.Select(rod => Math.Round(1e3 * rod.Diameter, 6)));
         Assert.All(fin.Rods, rod => Assert.True(rod.FromY < 0 && rod.ToY > 0.05));
     }
 }

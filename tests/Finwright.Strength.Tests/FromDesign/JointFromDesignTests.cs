@@ -12,7 +12,7 @@ public sealed class JointFromDesignTests
     [Fact]
     public void Of_bolts_through_the_base_ties_the_joint_where_they_cross_the_hull_plane()
     {
-        FinDesign design = BuiltFin.Demo("fairway-upright");
+        FinDesign design = BuiltFin.Bare("fairway-upright");
         Blade blade = BuiltFin.Blade(design);
         PlacedHardware placed = BuiltFin.Placed(design);
         RootHolding root = BuiltFin.Of(design).Root;
@@ -43,7 +43,7 @@ public sealed class JointFromDesignTests
     [Fact]
     public void Of_clamp_rods_finds_them_with_their_lean()
     {
-        FinDesign design = BuiltFin.Demo("sandbar-delta");
+        FinDesign design = BuiltFin.Bare("sandbar-delta");
         RootHolding root = BuiltFin.Of(design).Root;
         Assert.Equal(2, root.Ties.Count);
         PlacedFeature[] bores = [.. BuiltFin.Placed(design).Features.Where(own => own.Kind is FeatureKind.ClampRodBore)];
@@ -61,7 +61,7 @@ public sealed class JointFromDesignTests
     [Fact]
     public void Of_rods_into_the_base_ties_the_joint_by_their_bond()
     {
-        RootHolding root = BuiltFin.Of(BuiltFin.Demo("eelgrass-rake")).Root;
+        RootHolding root = BuiltFin.Of(Rods()).Root;
         Assert.Equal(2, root.Ties.Count);
         (double Length, double Free)[] expected = [(22e-3, 2 * 16e-3), (8e-3, 2 * 8e-3)]; // four diameters to each side, or as far as the rod goes
         for (int i = 0; i < expected.Length; i++)
@@ -79,7 +79,7 @@ public sealed class JointFromDesignTests
     [Fact]
     public void TieStrength_of_a_rod_is_its_bond_and_grows_with_its_length()
     {
-        FinStructure fin = BuiltFin.Of(BuiltFin.Demo("eelgrass-rake"));
+        FinStructure fin = BuiltFin.Of(Rods());
         // π d L τ, both far below the rod's own strength.
         Assert.Equal(Math.PI * 4e-3 * 22e-3 * fin.Materials.Rod.BondStrength.Value, fin.TieStrength(0), 1e-6);
         Assert.Equal(fin.TieStrength(0) * 8 / 22, fin.TieStrength(1), 1e-6);
@@ -89,7 +89,7 @@ public sealed class JointFromDesignTests
     [Fact]
     public void Of_a_flange_widens_the_face_and_closes_it_longer()
     {
-        FinDesign design = BuiltFin.Demo("fairway-upright");
+        FinDesign design = BuiltFin.Bare("fairway-upright");
         JointLoad moment = new(1, 0, 0);
         double Opens(Flange? flange) => BuiltFin.Of(design with { Shape = design.Shape with { Flange = flange } }).Root.Joint!.OpeningFactor(moment);
         double bare = Opens(null), narrow = Opens(new() { OverhangMm = 3, ThicknessMm = 4, FilletMm = 2 }), wide = Opens(new() { OverhangMm = 8, ThicknessMm = 4, FilletMm = 2 }), thin = Opens(new() { OverhangMm = 12, ThicknessMm = 4, FilletMm = 2 });
@@ -101,7 +101,7 @@ public sealed class JointFromDesignTests
     [Fact]
     public void Of_one_print_or_a_joint_that_is_taken_as_whole_has_nothing_to_open()
     {
-        FinDesign design = BuiltFin.Demo("fairway-upright");
+        FinDesign design = BuiltFin.Bare("fairway-upright");
         FinDesign Held(RootHold hold, BasePrinting printing) => design with { Base = design.Base with { RootHold = hold, Printed = printing }, Hardware = design.Hardware with { CarbonRods = [] } };
         Assert.NotNull(BuiltFin.Of(Held(RootHold.Joint, BasePrinting.Separate)).Root.Joint);
         Assert.Null(BuiltFin.Of(Held(RootHold.Elastic, BasePrinting.Separate)).Root.Joint);
@@ -123,6 +123,12 @@ public sealed class JointFromDesignTests
         Assert.Equal(JointStatus.Bonded, bonded.Under(5)!.Status);
         Assert.False(bonded.Under(500)!.HasAnswer);
         Assert.Equal(1e-3, bonded.StiffnessShare(500), 1e-12);
+    }
+
+    private static FinDesign Rods()
+    {
+        FinDesign bare = BuiltFin.Bare("eelgrass-rake");
+        return bare with { Hardware = bare.Hardware with { CarbonRods = [new() { RootChordPercent = 30, IntoBaseMm = 22 }, new() { RootChordPercent = 60, IntoBaseMm = 8 }] } };
     }
 
     // Where the straight line through both ends of the bore crosses y = 0.

@@ -5,7 +5,7 @@ namespace Finwright.Strength.Tests.FromDesign;
 
 public sealed class RootHoldingTests
 {
-    private static readonly RootHolding Root = BuiltFin.Of(BuiltFin.Demo("fairway-upright")).Root;
+    private static readonly RootHolding Root = BuiltFin.Of(BuiltFin.Bare("fairway-upright")).Root;
 
     [Fact]
     public void StiffnessShare_is_one_until_the_joint_opens_and_falls_from_there()
