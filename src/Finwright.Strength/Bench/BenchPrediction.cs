@@ -20,6 +20,9 @@ public sealed record BenchPrediction
     /// <summary>The tip.</summary>
     public required StationBend AtTip { get; init; }
 
+    /// <summary>Deflection and twist from root to tip.</summary>
+    public required IReadOnlyList<SectionBend> Along { get; init; }
+
     /// <summary>Stiffness against a push at 40 % of the span on the middle of the chord, N/m.</summary>
     public required Ranged PushStiffness { get; init; }
 

@@ -24,6 +24,9 @@ public static class BenchTest
 
     private const double Deviations = 2;
 
+    // Sections from root to tip at which the shape is told.
+    private const int Stations = 21;
+
     /// <summary>Predicts a test.</summary>
     /// <param name="structure">The fin.</param>
     /// <param name="load">The weight.</param>
@@ -75,6 +78,7 @@ public static class BenchTest
             Status = solution.Status,
             AtLoad = new(load.Depth, ranged[0], ranged[1], ranged[2], ranged[3]),
             AtTip = new(fin.Span, ranged[4], ranged[5], ranged[6], ranged[7]),
+            Along = [.. Enumerable.Range(0, Stations).Select(i => SectionBend.At(solution, fin, fin.Span * i / (Stations - 1)))],
             PushStiffness = new(1 / yielding.Value, 1 / yielding.High, yielding.Low > 0 ? 1 / yielding.Low : double.MaxValue),
             Peaks = StructureMargins.Of(structure, solution),
             Joint = structure.Root.Under(moment),

@@ -79,17 +79,25 @@ public static class LayerMargins
 
     private static StressPeak Worse(StressPeak peak, double x, double y, double stress) => stress > peak.Stress ? peak with { X = x, Y = y, Stress = stress } : peak;
 
-    private static IEnumerable<(double X, double Y)> Grid(PlateFin fin)
+    /// <summary>Where walls and core are judged.</summary>
+    /// <param name="fin">The blade.</param>
+    public static JudgedZone Judged(PlateFin fin)
     {
+        ArgumentNullException.ThrowIfNull(fin);
         double rootChord = fin.TrailingEdge(0) - fin.LeadingEdge(0), thickest = 0;
         for (int i = 1; i < ChordSteps; i++)
             thickest = Math.Max(thickest, fin.HalfThickness(fin.LeadingEdge(0) + rootChord * i / ChordSteps, 0));
-        double from = thickest, to = fin.Span * (1 - TipShare);
-        for (int j = 0; j <= SpanSteps; j++)
+        return new(thickest, fin.Span * (1 - TipShare), EdgeShare, ChordSteps, SpanSteps);
+    }
+
+    private static IEnumerable<(double X, double Y)> Grid(PlateFin fin)
+    {
+        JudgedZone zone = Judged(fin);
+        for (int j = 0; j <= zone.SpanSteps; j++)
         {
-            double y = from + (to - from) * j / SpanSteps, leading = fin.LeadingEdge(y), chord = fin.TrailingEdge(y) - leading;
-            for (int i = 0; i <= ChordSteps; i++)
-                yield return (leading + chord * (EdgeShare + (1 - 2 * EdgeShare) * i / ChordSteps), y);
+            double y = zone.FromDepth + (zone.ToDepth - zone.FromDepth) * j / zone.SpanSteps, leading = fin.LeadingEdge(y), chord = fin.TrailingEdge(y) - leading;
+            for (int i = 0; i <= zone.ChordSteps; i++)
+                yield return (leading + chord * (zone.EdgeShare + (1 - 2 * zone.EdgeShare) * i / zone.ChordSteps), y);
         }
     }
 
@@ -119,3 +127,11 @@ public static class LayerMargins
         yield return new(StressedPart.RodBond, $"bond of the {name}", at.X, at.Y, stress, rod.BondStrength);
     }
 }
+
+/// <summary>Where walls and core are judged: an even grid, clear of the edges, the tip and the clamped root.</summary>
+/// <param name="FromDepth">First depth, metres.</param>
+/// <param name="ToDepth">Last depth, metres.</param>
+/// <param name="EdgeShare">How far it stays off both edges, share of the chord.</param>
+/// <param name="ChordSteps">Steps along the chord.</param>
+/// <param name="SpanSteps">Steps along the span.</param>
+public readonly record struct JudgedZone(double FromDepth, double ToDepth, double EdgeShare, int ChordSteps, int SpanSteps);
