@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using OxyPlot;
 using OxyPlot.Annotations;
@@ -9,12 +10,21 @@ namespace Finwright.Assessment.Figures;
 /// <summary>How every figure looks: ink on paper, thin lines, names on the lines, units on the axes.</summary>
 internal static class FigureSheet
 {
-    private const double Width = 760;
+    /// <summary>Width of every figure, points.</summary>
+    public const double Width = 760;
+
     private const double Height = 470;
     private const string Type = "Inter, Helvetica, Arial, sans-serif";
     private const double Away = 9;
     private const double TextSize = 13;
     private const double TitleSize = 15;
+    private const double NoteSize = 12, NoteLine = 17, FirstNote = 42;
+    private const double TitleGap = 6;
+    private const string NoteColour = "#5b6b78";
+
+    // Mean width of a letter over the size of its type, generous; a title must fit between the margins.
+    private const double LetterWidth = 0.56;
+    private const double Margins = 40;
 
     // Text: shares of the letters' height by which the base line lies below their top, or their middle.
     private static readonly (string Hung, string Moved)[] Hung =
@@ -29,20 +39,24 @@ internal static class FigureSheet
 
     public static OxyColor Ink { get; } = OxyColor.Parse("#14273a");
 
-    public static OxyColor QuietInk { get; } = OxyColor.Parse("#5b6b78");
+    public static OxyColor QuietInk { get; } = OxyColor.Parse(NoteColour);
 
     public static OxyColor Rule { get; } = OxyColor.Parse("#d8d5cb");
 
     public static OxyColor Water { get; } = OxyColor.Parse("#1f6f8b");
 
+    public static OxyColor Tight { get; } = OxyColor.Parse("#946200");
+
     public static OxyColor Fails { get; } = OxyColor.Parse("#a3262a");
 
     /// <summary>An empty figure.</summary>
     /// <param name="title">What it shows, in a few words.</param>
-    public static PlotModel Start(string title) => new()
+    /// <param name="notes">How many lines there are below the title.</param>
+    public static PlotModel Start(string title, int notes = 0) => new()
     {
         Title = title,
-        TitleFontSize = TitleSize,
+        TitlePadding = TitleGap + notes * NoteLine,
+        TitleFontSize = Math.Min(TitleSize, Fitting(title)),
         TitleFontWeight = FontWeights.Bold,
         TitleColor = Ink,
         TitleHorizontalAlignment = TitleHorizontalAlignment.CenteredWithinView,
@@ -126,18 +140,25 @@ internal static class FigureSheet
     /// <summary>The figure as SVG; the same figure gives the same bytes.</summary>
     /// <param name="figure">The figure.</param>
     /// <param name="words">What it says, in one sentence, for those who cannot see it.</param>
-    public static byte[] Svg(PlotModel figure, string words)
+    /// <param name="notes">What to know before reading it, line by line below the title; as many as it was started with.</param>
+    /// <param name="height">Height of the figure, points.</param>
+    public static byte[] Svg(PlotModel figure, string words, IReadOnlyList<string>? notes = null, double height = Height)
     {
-        SvgExporter exporter = new() { Width = Width, Height = Height, IsDocument = false };
+        SvgExporter exporter = new() { Width = Width, Height = height, IsDocument = false };
         string svg = exporter.ExportToString(figure).ReplaceLineEndings("\n").TrimEnd();
         int start = svg.IndexOf("<svg", StringComparison.Ordinal), end = svg.IndexOf('>', start);
-        string said = $" role=\"img\" viewBox=\"0 0 {Width} {Height}\"><title>{Escaped(figure.Title)}</title><desc>{Escaped(words)}</desc>";
+        string said = $" role=\"img\" viewBox=\"0 0 {Width} {height}\"><title>{Escaped(figure.Title)}</title><desc>{Escaped(string.Join(' ', [.. notes ?? [], words]))}</desc>";
         string body = svg[(end + 1)..];
+        int last = body.LastIndexOf("</svg>", StringComparison.Ordinal);
+        body = body[..last] + string.Concat((notes ?? []).Select(Note)) + body[last..];
         // Many programs do not know how to hang text from a line; all know how to move it.
         foreach ((string hung, string moved) in Hung)
             body = body.Replace(hung, moved, StringComparison.Ordinal);
         return Encoding.UTF8.GetBytes(svg[start..end] + said + body + "\n");
     }
+
+    /// <summary>About how wide a name is, points; rather too wide than too narrow.</summary>
+    public static double WidthOf(string text) => LetterWidth * (TextSize - 1) * text.Length;
 
     /// <summary>A round step above a value, so that the axis ends on a number.</summary>
     public static double RoundUp(double value)
@@ -150,6 +171,11 @@ internal static class FigureSheet
                 return step * unit;
         return 10 * unit;
     }
+
+    private static string Note(string note, int line) =>
+        string.Create(CultureInfo.InvariantCulture, $"<text x=\"{Width / 2}\" y=\"{FirstNote + line * NoteLine}\" text-anchor=\"middle\" font-family=\"{Type}\" font-size=\"{Math.Min(NoteSize, Fitting(note)):0.##}\" fill=\"{NoteColour}\">{Escaped(note)}</text>\n");
+
+    private static double Fitting(string text) => text.Length == 0 ? TitleSize : (Width - Margins) / (LetterWidth * text.Length);
 
     private static int Sign(HorizontalAlignment side) => side switch
     {
