@@ -11,12 +11,22 @@ public sealed class PackDocumentTests
         typeof(MarginSummary), typeof(SpanLoadSummary), typeof(SweepSummary), typeof(RuleOfThumbSummary), typeof(WaterStateSummary),
     ];
 
+    private static readonly Type[] Strength =
+    [
+        typeof(StrengthSummary), typeof(LoadedSummary), typeof(BendSummary), typeof(StressSummary), typeof(JointSummary), typeof(GroundingSummary), typeof(SectionSummary), typeof(RootSummary),
+        typeof(TieSummary), typeof(TorqueSummary), typeof(MaterialSummary),
+    ];
+
+    private static readonly Type[] Bench = [typeof(BenchSummary), typeof(BenchDeflections), typeof(EdgeDeflections), typeof(BenchNumbers)];
+
     [Fact]
     public void Every_field_of_the_summary_is_explained()
     {
         string document = Repository.Read("docs/pack.md");
-        Type[] records = [.. Water, typeof(FinSummary), typeof(PlanformSummary), typeof(StationSummary), typeof(PartSummary), typeof(HardwareSummary), typeof(FindingSummary), typeof(FileSummary)];
-        foreach (string field in records.SelectMany(record => record.GetProperties()).Where(p => p.Name is not "Words").Select(p => JsonNamingPolicy.SnakeCaseLower.ConvertName(p.Name)))
+        Type[] records = [.. Water, .. Strength, typeof(FinSummary), typeof(PlanformSummary), typeof(StationSummary), typeof(PartSummary), typeof(HardwareSummary), typeof(FindingSummary), typeof(FileSummary)];
+        IEnumerable<string> fields = records.SelectMany(record => record.GetProperties()).Where(p => p.Name is not "Words").Select(p => JsonNamingPolicy.SnakeCaseLower.ConvertName(p.Name));
+        IEnumerable<string> tabular = Bench.SelectMany(record => record.GetProperties()).Select(p => JsonNamingPolicy.CamelCase.ConvertName(p.Name));
+        foreach (string field in fields.Concat(tabular))
             Assert.True(document.Contains($"`{field}`", StringComparison.Ordinal) || document.Contains($"`{field}[]`", StringComparison.Ordinal), $"docs/pack.md does not explain {field}.");
     }
 }

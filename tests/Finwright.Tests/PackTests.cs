@@ -7,7 +7,7 @@ namespace Finwright.Tests;
 /// <summary>Each demo packed once; the files looked at from many sides.</summary>
 public sealed class PackTests(PackedDemos demos) : IClassFixture<PackedDemos>
 {
-    private static readonly string[] EveryPack = ["plate-1.3mf", "parts/base.stl", "parts/gauge.stl", "blade.step", "outline.svg", "sections.svg", "base.svg", "summary.json", "picture.png", "read-me-first.txt", "water.json", "polar.svg", "span-load.svg", "leeway.svg", "pressure.svg"];
+    private static readonly string[] EveryPack = ["plate-1.3mf", "parts/base.stl", "parts/gauge.stl", "blade.step", "outline.svg", "sections.svg", "base.svg", "summary.json", "picture.png", "read-me-first.txt", "water.json", "polar.svg", "span-load.svg", "leeway.svg", "pressure.svg", "strength.json", "bench.json", "deflection.svg", "twist.svg", "stress.svg", "frequencies.svg"];
     private static readonly string[] BedFields = ["bed_x_mm", "bed_y_mm", "bed_z_mm"];
 
     public static TheoryData<string> Demos => [.. DemoDesigns.Names];

@@ -48,6 +48,13 @@ public static class PackContents
             Add("water.json", "what the fin does when it sails, and the verdicts on it, for programs", stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.Write(WaterSummary.Of(result, programVersion)))));
         }
 
+        foreach ((string name, string what, byte[] svg) in LoadedFigures.Of(design.Name, result.Loaded, result.Bench, result.Vibration))
+            Add(name, what, stream => stream.Write(svg));
+        if (result.Loaded is not null)
+            Add("strength.json", "whether the fin bends, twists, opens or breaks, and the verdicts on it, for programs", stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.Write(StrengthSummary.Of(result, programVersion)))));
+        if (result.Bench is not null)
+            Add("bench.json", "what the bench test should show, to compare with what you measure", stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.WriteTabular(BenchSummary.Of(result, programVersion)))));
+
         // The two texts list every file, themselves included.
         (string Path, string What)[] texts = [("read-me-first.txt", "what each file is, in what order, and what to take care of"), (PackFolder.SummaryName, "every number and finding, for programs")];
         FinSummary full = summary with { Files = [.. files.Select(file => (file.Path, file.What)).Concat(texts).Select(file => new FileSummary(file.Path, file.What))] };

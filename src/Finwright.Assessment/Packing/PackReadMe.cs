@@ -31,7 +31,7 @@ internal static class PackReadMe
         Step($"Prove it: clamp the base, hang {design.Prove.MassKg} kg at {design.Prove.AtSpanPercent} % of the span, and look and listen for cracks, away from your feet. Then try it in shallow water near the shore.");
         Head("Take care");
         Say("What the fin does in the water is an estimate: water.json says how sure each number is.");
-        Say("Strength has not been worked out here. Only your own test shows that the fin carries you.");
+        Say("Strength is an estimate too: strength.json says how sure each number is, and flaws in print and pour are not in it. Test the fin on land before you sail it (bench.json says what the test should show); only your own test shows that it carries you.");
         Say("Epoxy: gloves, eye cover, fresh air. A full cup of mixed resin can overheat and smoke; mix little, spread it out. Keep the print below about 65 degrees Celsius, or it softens.");
         Say("Dust: mask (P2 or P3) and wet sanding. Edges are sharp: keep fingers and swimmers in mind.");
         Say("Volumes are of the whole part: plastic, infill and resin together.");
