@@ -98,6 +98,28 @@ public sealed class PackTests(PackedDemos demos) : IClassFixture<PackedDemos>
         Assert.Equal(run.Out, File.ReadAllText(Path.Combine(demos.Folder[folder], "summary.json")));
     }
 
+    [Theory]
+    [InlineData("water.json", "finwright-water", "design_sha256")]
+    [InlineData("strength.json", "finwright-strength", "design_sha256")]
+    [InlineData("bench.json", "finwright-bench", "designSha256")]
+    public void The_answers_in_the_pack_say_what_they_are_and_are_of_the_same_design(string file, string kind, string hash)
+    {
+        (ProgramRun run, string folder) = demos.Of("sandbar-delta");
+        JsonElement answer = JsonDocument.Parse(File.ReadAllText(Path.Combine(demos.Folder[folder], file))).RootElement;
+        Assert.Equal(kind, answer.GetProperty("kind").GetString());
+        Assert.Equal(run.Json().GetProperty("design_sha256").GetString(), answer.GetProperty(hash).GetString());
+        Assert.NotEmpty(answer.GetProperty("sentence").GetString()!);
+    }
+
+    [Fact]
+    public void The_page_to_read_first_warns_that_strength_is_an_estimate()
+    {
+        (_, string folder) = demos.Of("sandbar-delta");
+        string page = string.Join(' ', File.ReadAllText(Path.Combine(demos.Folder[folder], "read-me-first.txt")).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("Strength is an estimate too", page, StringComparison.Ordinal);
+        Assert.Contains("Test the fin on land before you sail it", page, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_summary_lists_what_the_demo_needs()
     {
