@@ -9,6 +9,9 @@ public enum AssessmentDepth
     /// <summary>What the fin does when it sails, and the verdicts on it: half a minute for sections never seen before, else at once.</summary>
     Water,
 
+    /// <summary>The fin as a structure that can be loaded: at once.</summary>
+    Structure,
+
     /// <summary>What the bench should show: at once.</summary>
     Bench,
 

@@ -97,6 +97,7 @@ public sealed class Assessor : IDisposable
         {
             AssessmentDepth.Shape => [FinStages.Shape],
             AssessmentDepth.Water => [FinStages.Water],
+            AssessmentDepth.Structure => [FinStages.Structure],
             AssessmentDepth.Bench => Dry,
             AssessmentDepth.Strength => [.. Dry, FinStages.Loaded],
             AssessmentDepth.Parts => [FinStages.Parts],

@@ -27,7 +27,7 @@ internal static class CommandLine
         ParseResult parsed = root.Parse(arguments.Count == 0 ? ["--help"] : arguments, new() { ResponseFileTokenReplacer = null });
         if (parsed.Action is HelpPage or VersionLine)
             return (ExitCode)((SynchronousCommandLineAction)parsed.Action).Invoke(parsed);
-        string called = parsed.CommandResult.Command is ProgramCommand named ? $"finwright {named.Name}" : "finwright";
+        string called = parsed.CommandResult.Command is ProgramCommand named ? named.Call : "finwright";
         if (CommandLineProblem.In(parsed) is string problem)
             return Refuse(streams, problem, $"See {called} --help.");
         ProgramCommand command = (ProgramCommand)parsed.CommandResult.Command;
@@ -65,6 +65,7 @@ internal static class CommandLine
             new WaterCommand(),
             new StrengthCommand(),
             new BenchCommand(),
+            new MaterialsCommand(),
             new SectionCommand(),
             new SchemaCommand(),
             Trace,

@@ -13,7 +13,7 @@ public sealed class ExampleTests : IDisposable
 
     public static TheoryData<string> Help =>
     [
-        .. ((ProgramCommand[])[new NewCommand(), new CheckCommand(), new PackCommand(), new WaterCommand(), new SectionCommand(), new SchemaCommand()])
+        .. ((ProgramCommand[])[new NewCommand(), new CheckCommand(), new PackCommand(), new WaterCommand(), new StrengthCommand(), new BenchCommand(), new BenchFitCommand(), new MaterialsCommand(), new SectionCommand(), new SchemaCommand()])
             .Select(command => command.Example["finwright ".Length..].Split(" > ")[0]),
     ];
 
@@ -44,6 +44,8 @@ public sealed class ExampleTests : IDisposable
         // The design that "new" writes in an earlier line of the page.
         if (words[0] != "new" && Array.Exists(words, word => word == _folder["my-fin.fin.json"]))
             Assert.Equal(ExitCode.Good, ProgramRun.Of("new", _folder["my-fin.fin.json"], "--demo", "sandbar-delta").ExitCode);
+        if (Array.Exists(words, word => word == _folder["my-fin.readings.csv"]))
+            File.Copy(Path.Combine(Root, "examples", "sandbar-delta.readings.csv"), _folder["my-fin.readings.csv"]);
         ProgramRun run = ProgramRun.Of(words);
         // A verdict on the example's fin may fail; that is an answer.
         Assert.True(run.ExitCode == ExitCode.Good || (words[0] is "water" or "strength" && run.ExitCode == ExitCode.Fails), run.Error + run.Out);
@@ -52,6 +54,6 @@ public sealed class ExampleTests : IDisposable
 
     private string Placed(string word) =>
         word.StartsWith("examples/", StringComparison.Ordinal) ? Path.Combine(Root, word)
-        : word.StartsWith("my-fin", StringComparison.Ordinal) || word.StartsWith("out/", StringComparison.Ordinal) ? _folder[word.Replace('/', '-')]
+        : word.StartsWith("my-", StringComparison.Ordinal) || word.StartsWith("out/", StringComparison.Ordinal) ? _folder[word.Replace('/', '-')]
         : word;
 }

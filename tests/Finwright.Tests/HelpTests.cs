@@ -4,7 +4,7 @@ namespace Finwright.Tests;
 
 public sealed class HelpTests
 {
-    public static TheoryData<string> Commands => ["new", "check", "pack", "water", "section", "schema"];
+    public static TheoryData<string> Commands => ["new", "check", "pack", "water", "strength", "bench", "materials", "section", "schema"];
 
     [Theory]
     [MemberData(nameof(Commands))]
@@ -25,6 +25,17 @@ public sealed class HelpTests
     {
         ProgramRun run = command.Length == 0 ? ProgramRun.Of() : ProgramRun.Of(command, "--help");
         Assert.All(run.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Fact]
+    public void Help_of_a_command_below_a_command_is_called_by_its_whole_path_and_the_command_above_names_it()
+    {
+        ProgramRun below = ProgramRun.Of("bench", "fit", "--help"), above = ProgramRun.Of("bench", "--help");
+        Assert.Contains("finwright bench fit FILE READINGS [options]", below.Out, StringComparison.Ordinal);
+        Assert.Contains("--trace", below.Out, StringComparison.Ordinal);
+        Assert.Contains("finwright bench [FILE] [options]\n  finwright bench COMMAND ...", above.Out, StringComparison.Ordinal);
+        Assert.Contains("\n  fit ", above.Out, StringComparison.Ordinal);
+        Assert.All((below.Out + above.Out).Split('\n'), line => Assert.True(line.Length <= 80, line));
     }
 
     [Fact]
@@ -54,6 +65,12 @@ public sealed class HelpTests
     [InlineData("new", "a.fin.json", "--family", "banana")]
     [InlineData("section", "naca-0010", "--points", "1")]
     [InlineData("--trace")]
+    [InlineData("bench")]
+    [InlineData("bench", "fit")]
+    [InlineData("bench", "fit", "a.fin.json")]
+    [InlineData("bench", "a.fin.json", "--root", "loose")]
+    [InlineData("materials", "petg-printed", "epoxy-ambient")]
+    [InlineData("strength", "a.fin.json", "--root", "loose")]
     public void A_wrong_call_is_refused_with_one_message(params string[] words) => ProgramRun.Of(words).IsRefusal();
 
     [Fact]

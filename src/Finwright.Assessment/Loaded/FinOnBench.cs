@@ -1,6 +1,7 @@
 using Finwright.Design;
 using Finwright.Geometry.Blades;
 using Finwright.Strength.Bench;
+using Finwright.Strength.FromDesign;
 using Finwright.Strength.Plates;
 
 namespace Finwright.Assessment.Loaded;
@@ -18,18 +19,9 @@ public sealed record FinOnBench
     {
         if (built.Structure is not { } structure)
             return new() { Problem = built.Problem };
-        BenchPrediction prediction = BenchTest.Predict(structure, new(prove.MassKg, prove.AtSpanPercent / 100 * blade.Span, ShareOf(prove.AtChord)));
+        BenchPrediction prediction = BenchTest.Predict(structure, new(prove.MassKg, prove.AtSpanPercent / 100 * blade.Span, ChordShare.Of(prove.AtChord)));
         return prediction.Status is PlateStatus.Solved
             ? new() { Prediction = prediction }
             : new() { Problem = "The loads and what the root gives back do not balance, so the deflections are not shown. Look for a blade that runs out to nothing, or materials that differ by a factor of thousands." };
     }
-
-    /// <summary>Share of the chord of a named place.</summary>
-    public static double ShareOf(ChordPlace place) => place switch
-    {
-        ChordPlace.LeadingEdge => 0,
-        ChordPlace.MidChord => 0.5,
-        ChordPlace.TrailingEdge => 1,
-        _ => throw new ArgumentOutOfRangeException(nameof(place), place, "Unknown place."),
-    };
 }

@@ -1,7 +1,7 @@
 namespace Finwright.Design.Reading;
 
 /// <summary>Finds the known name that a mistyped one most likely means.</summary>
-internal static class NearestName
+public static class NearestName
 {
     private const int LongestCompared = 64;
 

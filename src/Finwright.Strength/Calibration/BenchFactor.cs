@@ -8,4 +8,8 @@ public sealed record BenchFactor(string Name, double RelativeDeviation);
 /// <summary>One reading of the bench.</summary>
 /// <param name="Value">What was read, in any unit that the prediction shares.</param>
 /// <param name="Deviation">Standard deviation of the reading, in the same unit; above 0. Repeat the reading to know it: a dial gauge with its stand moves 0.1 mm, a ruler 0.5 mm (judgement).</param>
-public readonly record struct BenchReading(double Value, double Deviation);
+public readonly record struct BenchReading(double Value, double Deviation)
+{
+    /// <summary>Its name for remarks, beginning with a capital letter; null for its number.</summary>
+    public string? Name { get; init; }
+}

@@ -21,7 +21,7 @@ public static class BenchFit
     /// <summary>Residual, in standard deviations, beyond which a reading is an outlier (common practice, no source).</summary>
     public const double OutlierResidual = 3;
 
-    private const int MostIterations = 40, MostHalvings = 30;
+    private const int MostIterations = 100, MostHalvings = 30;
 
     // Difference in the logarithm for derivatives, central: its own error is a millionth, and a prediction that is itself iterated to a millionth costs a thousandth.
     private const double Difference = 1e-3;
@@ -32,8 +32,11 @@ public static class BenchFit
     // A step this small beside the deviation of before changes nothing that anybody could measure.
     private const double StepAtRest = 1e-7;
 
-    // A fall this small beside the sum of squares drowns in its rounding.
-    private const double FallAtRest = 1e-12;
+    // A step that promises to lower the sum by less than this is shorter than a three-thousandth of a standard deviation of the answer; beside a large sum, less than this share drowns in its rounding.
+    private const double FallAtRest = 1e-7, ShareAtRest = 1e-12;
+
+    // A step that promises less than this is shorter than a hundredth of a standard deviation of the answer. When it finds nothing lower, the prediction's own rounding hides what is left.
+    private const double FallInNoise = 1e-4;
 
     /// <summary>Fits the factors.</summary>
     /// <param name="factors">Unknown factors, at least one.</param>
@@ -93,7 +96,8 @@ public static class BenchFit
                     promised += step[i] * right[i];
                 }
 
-                bool isAtRest = largest <= StepAtRest || promised <= FallAtRest * (1 + sum);
+                // A step at rest that finds nothing lower is the end as well.
+                bool isAtRest = largest <= StepAtRest || promised <= Math.Max(FallAtRest, ShareAtRest * sum);
                 double length = 1, there = double.PositiveInfinity;
                 for (int halving = 0; halving <= MostHalvings; halving++, length /= 2)
                 {
@@ -114,8 +118,7 @@ public static class BenchFit
                     sum = there;
                 }
 
-                // A step at rest that finds nothing lower is the end as well: rounding hides what is left.
-                if (isAtRest)
+                if (isAtRest || (!double.IsFinite(there) && promised <= FallInNoise))
                     return Linearise(u) && _solver.Factor(_normal) ? Describe(u, residuals, iteration) : Failed(BenchFitStatus.PredictionFailed, iteration);
                 if (!double.IsFinite(there))
                     return Failed(BenchFitStatus.NotConverged, iteration);
@@ -270,7 +273,7 @@ public static class BenchFit
             if (residuals.Sum(r => r * r) > expected)
                 yield return "The readings lie farther from the prediction than their deviations allow: the deviations are too small, something moved besides the blade, or these factors are not what is wrong. The ranges stated are then too narrow.";
             foreach (int k in outliers)
-                yield return $"Reading {k + 1} lies {Math.Abs(residuals[k]):0.0} of its standard deviations from the prediction: read it again, or look what moved besides the blade.";
+                yield return $"{readings[k].Name ?? $"Reading {k + 1}"} lies {Math.Abs(residuals[k]):0.0} of its standard deviations from the prediction: read it again, or look what moved besides the blade.";
         }
     }
 }

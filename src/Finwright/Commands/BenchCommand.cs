@@ -27,6 +27,7 @@ internal sealed class BenchCommand : ProgramCommand
         Add(_file);
         foreach (Option option in (Option[])[_mass, _at, _chord, _root, _json])
             Add(option);
+        Add(new BenchFitCommand());
     }
 
     public override ExitCode Run(ParseResult arguments, TextStreams streams, CancellationToken cancellation)

@@ -25,25 +25,27 @@ internal sealed class HelpPage(TextStreams streams) : SynchronousCommandLineActi
     {
         Line(command.Description ?? "");
         Heading("How to call it");
+        string call = ProgramCommand.PathOf(command);
+        if (command is ProgramCommand)
+            Line($"  {call}{string.Concat(command.Arguments.Select(a => a.Arity.MinimumNumberOfValues > 0 ? $" {a.Name}" : $" [{a.Name}]"))} [options]");
         if (command.Subcommands.Count > 0)
+            Line($"  {call} COMMAND ...");
+        if (command.Arguments.Count > 0)
         {
-            Line("  finwright COMMAND ...");
-            Heading("Commands");
-            foreach (Command sub in command.Subcommands)
-                Row(sub.Name, sub.Description ?? "");
-        }
-        else
-        {
-            string arguments = string.Concat(command.Arguments.Select(a => a.Arity.MinimumNumberOfValues > 0 ? $" {a.Name}" : $" [{a.Name}]"));
-            Line($"  finwright {command.Name}{arguments} [options]");
-            if (command.Arguments.Count > 0)
-                Heading("What to give");
+            Heading("What to give");
             foreach (Argument argument in command.Arguments)
                 Row(argument.Name, argument.Description ?? "");
         }
 
+        if (command.Subcommands.Count > 0)
+        {
+            Heading("Commands");
+            foreach (Command sub in command.Subcommands)
+                Row(sub.Name, sub.Description ?? "");
+        }
+
         Heading("Options");
-        foreach (Option option in command.Options.Concat(command is RootCommand ? [] : command.Parents.OfType<Command>().SelectMany(p => p.Options).Where(o => o.Recursive)))
+        foreach (Option option in command.Options.Concat(command is RootCommand ? [] : Above(command).SelectMany(p => p.Options).Where(o => o.Recursive)))
             Row(option.HelpName is { Length: > 0 } value ? $"{option.Name} {value}" : option.Name, option.Description ?? "");
 
         Heading("Example");
@@ -58,6 +60,8 @@ internal sealed class HelpPage(TextStreams streams) : SynchronousCommandLineActi
             Line("  Numbers, findings and JSON go to standard output. Progress, and whatever keeps a command from answering, go to standard error.");
         }
     }
+
+    private static IEnumerable<Command> Above(Command command) => command.Parents.OfType<Command>().SelectMany(parent => Above(parent).Prepend(parent));
 
     private void Heading(string text)
     {

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Finwright.Design;
 using Finwright.Geometry;
-using Finwright.Geometry.Files;
 using Finwright.Geometry.FromDesign;
 using Finwright.Terminal;
 
@@ -43,10 +42,7 @@ internal sealed class NewCommand : ProgramCommand
     public override ExitCode Run(ParseResult arguments, TextStreams streams, CancellationToken cancellation)
     {
         string file = arguments.GetRequiredValue(_file);
-        if (string.IsNullOrWhiteSpace(file))
-            throw new WrongInputException("The name of the new file is empty.", "Give it a name, for example my-fin.fin.json.");
-        if (!arguments.GetValue(_overwrite) && Path.Exists(file))
-            throw new WrongInputException($"\"{file}\" exists already.", "Choose another name, or allow it with --overwrite.");
+        NewFile.Refuse(file, "my-fin.fin.json", arguments.GetValue(_overwrite));
         string text = arguments.GetValue(_demo) is string demo ? Demo(demo) : FromNumbers(arguments, file);
 
         DesignReading reading = DesignReader.Read(text);
@@ -56,15 +52,7 @@ internal sealed class NewCommand : ProgramCommand
             throw new WrongInputException("The design was not written, because it could not be made.", "Change the options named above.");
         }
 
-        try
-        {
-            AtomicFile.Write(file, stream => stream.Write(System.Text.Encoding.UTF8.GetBytes(text)));
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            throw new WrongInputException(problem.Message, "Choose a file in a folder that you may write to.");
-        }
-
+        NewFile.Write(file, stream => stream.Write(System.Text.Encoding.UTF8.GetBytes(text)));
         streams.Out.WriteLine($"Wrote {file}: {reading.Design!.Name}.");
         streams.Out.WriteLine($"Next: finwright check {file}");
         return ExitCode.Good;

@@ -11,14 +11,26 @@ internal abstract class ProgramCommand : Command
     /// <param name="description">What it does, in one or two sentences.</param>
     /// <param name="example">A call that works as it stands.</param>
     protected ProgramCommand(string name, string description, string example)
-        : base(name, description) => Example = example;
+        : base(name, description)
+    {
+        Example = example;
+        // The command line calls Run itself; the parser only has to see that a command with commands below it can be called by itself.
+        SetAction(static _ => { });
+    }
 
     /// <summary>A call that works as it stands.</summary>
     public string Example { get; }
+
+    /// <summary>The words that call it, with the program's own.</summary>
+    public string Call => PathOf(this);
 
     /// <summary>Does the work.</summary>
     /// <param name="arguments">The parsed command line.</param>
     /// <param name="streams">Where to write.</param>
     /// <param name="cancellation">Set by Ctrl-C.</param>
     public abstract ExitCode Run(ParseResult arguments, TextStreams streams, CancellationToken cancellation);
+
+    /// <summary>The words that call a command, with the program's own.</summary>
+    public static string PathOf(Command command) =>
+        command is RootCommand ? "finwright" : command.Parents.OfType<Command>().FirstOrDefault() is { } parent ? $"{PathOf(parent)} {command.Name}" : command.Name;
 }

@@ -20,13 +20,16 @@ internal static class CommandLineProblem
         bool literal = parsed.Tokens.Any(token => token.Type == TokenType.DoubleDash);
         string? option = literal ? null : given.SelectMany(argument => argument.Tokens.Select(token => token.Value)).Concat(unknown).FirstOrDefault(LooksLikeOption);
         if (option is not null)
-            return $"\"{command.Name}\" has no option \"{option}\".";
+            return $"\"{Words(command)}\" has no option \"{option}\".";
         if (given.FirstOrDefault(argument => argument.Tokens.Count == 0) is { } missing)
-            return $"\"{command.Name}\" needs {missing.Argument.HelpName}: {missing.Argument.Description}";
+            return $"\"{Words(command)}\" needs {missing.Argument.HelpName}: {missing.Argument.Description}";
         if (unknown.Count > 0)
-            return $"\"{command.Name}\" does not know what to do with \"{unknown[0]}\".";
+            return $"\"{Words(command)}\" does not know what to do with \"{unknown[0]}\".";
         return parsed.Errors.Count > 0 ? parsed.Errors[0].Message : null;
     }
+
+    // As the person typed it after the program's name.
+    private static string Words(ProgramCommand command) => command.Call["finwright ".Length..];
 
     private static bool LooksLikeOption(string word) => word.Length > 1 && word[0] == '-';
 
