@@ -15,9 +15,9 @@ internal static class BenchFitText
         o.WriteLine(summary.Name);
         o.WriteLine(Wrapping.Wrap(summary.Sentence, streams.Width));
         o.WriteLine();
-        o.WriteLine("  stiffness of      before   range            after   range            doubt left");
+        o.WriteLine("  stiffness of  before   range            after   range         doubt left");
         foreach (FactorSummary own in summary.Factors)
-            o.WriteLine($"  {BenchCalibration.NameOf(own.Part),-16}{own.Before,8:0.00}   {$"{own.BeforeLow:0.00} to {own.BeforeHigh:0.00}",-15}{own.Factor,7:0.00}   {$"{own.Low:0.00} to {own.High:0.00}",-15}{own.DoubtLeftPercent,10:0} %");
+            o.WriteLine($"  {BenchCalibration.NameOf(own.Part),-12}{own.Before,8:0.00}   {$"{own.BeforeLow:0.00} to {own.BeforeHigh:0.00}",-15}{own.Factor,7:0.00}   {$"{own.Low:0.00} to {own.High:0.00}",-15}{own.DoubtLeftPercent,7:0} %");
         o.WriteLine();
         o.WriteLine("  line     kg  at mm  read at mm                    read  before   after  off by");
         foreach (ReadingSummary own in summary.Readings)
