@@ -67,7 +67,11 @@ internal static class ShapeUnderLoad
         PlateSolution shape = plate.Solve(loads);
         if (shape.Status is not PlateStatus.Solved)
             return new(LoadedStatus.NotSolved, straight, loads, shape, 0);
-        for (int pass = 1; pass <= MostPasses && shape.DeflectionShare <= FarthestShare; pass++)
+        // A soft fin would unload long before it bends that far: start from less.
+        for (; shape.DeflectionShare > FarthestShare; shape = plate.Solve(loads))
+            loads = [.. StripPressure.Times(loads, 0.5)];
+        int pass = 1;
+        for (; pass <= MostPasses && shape.DeflectionShare <= FarthestShare; pass++)
         {
             LiftingSurface bent = surface.Bent(shape.Deflection);
             if (answer(bent) is not { Status: LiftingStatus.Attached or LiftingStatus.Stalled } flow)
@@ -102,7 +106,7 @@ internal static class ShapeUnderLoad
         }
 
         loads = [.. StripPressure.Of(straight, surface)];
-        return new(LoadedStatus.NotSettled, straight, loads, plate.Solve(loads), MostPasses);
+        return new(LoadedStatus.NotSettled, straight, loads, plate.Solve(loads), pass);
     }
 
     // Secant: the bent fin's side force is nearly straight in leeway.

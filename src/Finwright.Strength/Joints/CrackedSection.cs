@@ -13,7 +13,7 @@ namespace Finwright.Strength.Joints;
 /// from the footprint exactly; the energy is convex and its gradient continuous, so Newton with a line search ends at the one equilibrium.</para>
 /// <para>Limits: small rotation, elastic everywhere, no friction or shear, faces that fit. A print's faces are not plane to a hundredth: the first turn of a
 /// real joint is softer. Estimate; makers' data and a test on land go before it.</para>
-/// <para>Holds its work space: one thread at a time.</para>
+/// <para>Several threads may ask it; they take turns, as it holds its work space.</para>
 /// </remarks>
 public sealed class CrackedSection
 {
@@ -34,6 +34,7 @@ public sealed class CrackedSection
 
     private const int MostHalvings = 40;
 
+    private readonly Lock _turn = new();
     private readonly Footprint _footprint;
     private readonly Reinforcement[] _ties;
     private readonly double[] _tieX, _tieZ;
@@ -90,6 +91,12 @@ public sealed class CrackedSection
     /// <exception cref="ArgumentOutOfRangeException">A load is not finite.</exception>
     public JointState Solve(JointLoad load)
     {
+        using (_turn.EnterScope())
+            return SolveHere(load);
+    }
+
+    private JointState SolveHere(JointLoad load)
+    {
         Span<double> forces = stackalloc double[3];
         Forces(load, forces);
         if (!_isTightened)
@@ -113,6 +120,12 @@ public sealed class CrackedSection
     /// <returns>0 when the joint is not pressed everywhere to begin with; infinite when this load only presses.</returns>
     /// <remarks>Times the moment it is the opening moment. The joint is linear up to there; bolts that would go slack on the pressed side before that are still counted, which none with a preload does in practice.</remarks>
     public double OpeningFactor(JointLoad load)
+    {
+        using (_turn.EnterScope())
+            return OpeningFactorHere(load);
+    }
+
+    private double OpeningFactorHere(JointLoad load)
     {
         Span<double> forces = stackalloc double[3], added = stackalloc double[3];
         Forces(load, forces);
