@@ -77,16 +77,25 @@ public enum LoadedStatus
 
     /// <summary>The blade could not be solved.</summary>
     NotSolved,
+
+    /// <summary>The blade would bend by more than <see cref="CaseLoaded.FarthestShare"/> of its span, which a linear calculation does not reach.</summary>
+    BeyondRange,
 }
 
 /// <summary>What one load case does to the fin.</summary>
 public sealed record CaseLoaded
 {
+    /// <summary>Bending over the span beyond which a linear calculation has nothing to say (judgement): a quarter.</summary>
+    public const double FarthestShare = 0.25;
+
     /// <summary>The situation.</summary>
     public required LoadCase Load { get; init; }
 
     /// <summary>How it came out.</summary>
     public required LoadedStatus Status { get; init; }
+
+    /// <summary>Whether deflections and stresses may be shown.</summary>
+    public bool HasNumbers => Status is LoadedStatus.Settled or LoadedStatus.NotCarried;
 
     /// <summary>Rounds between water and blade.</summary>
     public required int Passes { get; init; }

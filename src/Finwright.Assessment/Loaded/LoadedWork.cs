@@ -50,13 +50,14 @@ internal static class LoadedWork
             moment *= sailed.UnderHull.Asked / sailed.UnderHull.Result.SideForce;
         PlateModel plate = structure.PlateUnder(moment);
         BentFin bent = ShapeUnderLoad.Carrying(surface, plate, sailed.UnderHull);
-        bool settled = bent.Status is LoadedStatus.Settled;
+        bool tooFar = (bent.Status is LoadedStatus.Settled or LoadedStatus.NotCarried) && bent.Plate.DeflectionShare > CaseLoaded.FarthestShare;
+        bool settled = bent.Status is LoadedStatus.Settled && !tooFar;
         BentFin? steady = settled ? ShapeUnderLoad.At(surface, plate, sailed.UnderHull.Result) : null;
         PlateFin fin = plate.Fin;
         return new()
         {
             Load = sailed.Load,
-            Status = bent.Status,
+            Status = tooFar ? LoadedStatus.BeyondRange : bent.Status,
             Passes = bent.Passes,
             Forces = bent.Loads,
             Plate = bent.Plate,

@@ -11,12 +11,16 @@ public static class LoadedSentence
     public static string Of(FinLoaded loaded)
     {
         ArgumentNullException.ThrowIfNull(loaded);
-        if (loaded[LoadCaseKind.Cruise] is not { Status: not LoadedStatus.NotSolved } cruise)
-            return $"How the fin bends was not worked out. {loaded.Problem}";
+        if (loaded[LoadCaseKind.Cruise] is { Status: LoadedStatus.BeyondRange })
+            return $"The fin is far too soft: at cruise it would bend by more than {100 * CaseLoaded.FarthestShare:0} % of its span.";
+        if (loaded[LoadCaseKind.Cruise] is { Status: LoadedStatus.NotSettled })
+            return "Load and shape do not settle at cruise: the fin is too soft, near divergence, or the flow over it did not converge.";
+        if (loaded[LoadCaseKind.Cruise] is not { HasNumbers: true } cruise)
+            return $"How the fin bends was not worked out. {loaded.Problem}".TrimEnd();
         double twist = double.RadiansToDegrees(cruise.Tip.Twist);
         string bends = $"At cruise the tip bends {1e3 * Math.Abs(cruise.Tip.MidChord):0.0} mm and turns {Math.Abs(twist):0.0}°, {(twist >= 0 ? "washing out" : "washing in")}";
         string force = cruise.SideForceShare is double share ? $"; at the leeway of a stiff fin it carries {100 * (share - 1):+0;-0;0} % side force." : ".";
-        string breaks = loaded[LoadCaseKind.Overload] is { Peaks.Count: > 0 } overload && overload.Peaks.MinBy(peak => peak.Reserve) is { } worst
+        string breaks = loaded[LoadCaseKind.Overload] is { HasNumbers: true, Peaks.Count: > 0 } overload && overload.Peaks.MinBy(peak => peak.Reserve) is { } worst
             ? $" In a gust or landing the least reserve is {Math.Min(worst.Reserve, 99):0.0}, in the {StressSummary.Words(worst)}."
             : "";
         return bends + force + breaks;

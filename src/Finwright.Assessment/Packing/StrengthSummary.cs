@@ -129,13 +129,13 @@ public sealed record LoadedSummary
     /// <summary>Moment that bends the root.</summary>
     public required double RootMomentNm { get; init; }
 
-    /// <summary>Greatest deflection over the span.</summary>
-    public required double DeflectionPercent { get; init; }
+    /// <summary>Greatest deflection over the span; null when the calculation does not reach that far.</summary>
+    public required double? DeflectionPercent { get; init; }
 
-    /// <summary>Deflection and twist from root to tip.</summary>
+    /// <summary>Deflection and twist from root to tip; empty when the calculation does not reach that far.</summary>
     public required IReadOnlyList<BendSummary> Along { get; init; }
 
-    /// <summary>Most strained places.</summary>
+    /// <summary>Most strained places; empty when the calculation does not reach that far.</summary>
     public required IReadOnlyList<StressSummary> Stresses { get; init; }
 
     /// <summary>The joint; null when there is none to open.</summary>
@@ -163,9 +163,9 @@ public sealed record LoadedSummary
         SideForceN = Rounded.Digits(loaded.Load.SideForce),
         Status = loaded.Status,
         RootMomentNm = Rounded.Digits(loaded.RootMoment),
-        DeflectionPercent = Rounded.Percent(loaded.Plate.DeflectionShare),
-        Along = [.. loaded.Along.Select(BendSummary.Of)],
-        Stresses = [.. loaded.Peaks.Select(StressSummary.Of)],
+        DeflectionPercent = loaded.HasNumbers ? Rounded.Percent(loaded.Plate.DeflectionShare) : null,
+        Along = loaded.HasNumbers ? [.. loaded.Along.Select(BendSummary.Of)] : [],
+        Stresses = loaded.HasNumbers ? [.. loaded.Peaks.Select(StressSummary.Of)] : [],
         Joint = JointSummary.Of(loaded.Joint),
         Base = loaded.Base is { } own ? new(Rounded.Digits(1e-6 * own.HullEdgePressure), Rounded.Digits(1e-6 * own.TopEdgePressure), Rounded.Digits(1e-6 * own.GreatestBendingStress)) : null,
         StiffLeewayDegrees = loaded.StiffLeeway is double stiff ? Rounded.Degrees(stiff) : null,

@@ -33,15 +33,23 @@ internal static class BendingVerdicts
 
     public static IEnumerable<Verdict> Of(FinLoaded loaded, FinVibration? vibration, double topSpeed)
     {
-        if (loaded[LoadCaseKind.Cruise] is { Status: not LoadedStatus.NotSolved } cruise && loaded.Structure is { } structure)
+        if (loaded[LoadCaseKind.Cruise] is { } cruise && loaded.Structure is { } structure)
         {
-            yield return Deflection(cruise);
-            yield return Twist(cruise);
-            yield return SecondOpinion(structure, cruise);
+            if (cruise.HasNumbers)
+            {
+                yield return Deflection(cruise);
+                yield return Twist(cruise);
+                yield return SecondOpinion(structure, cruise);
+            }
+            else
+            {
+                yield return NoDeflection(cruise);
+            }
+
             yield return Divergence(loaded, topSpeed);
         }
 
-        if (loaded[LoadCaseKind.Overload] is { Status: not LoadedStatus.NotSolved } overload && 100 * overload.Plate.DeflectionShare > LargestLinearPercent)
+        if (loaded[LoadCaseKind.Overload] is { HasNumbers: true } overload && 100 * overload.Plate.DeflectionShare > LargestLinearPercent)
             yield return TooFar(overload);
         if (loaded.Grounding is { } strike)
             yield return Grounding(strike);
@@ -49,14 +57,25 @@ internal static class BendingVerdicts
             yield return Hum(vibration);
     }
 
+    private const string DeflectionCode = "deflection", DeflectionWhat = "deflection at cruise over the span",
+        DeflectionWhy = "A bent fin pulls the board up to windward with part of its force and sails on a shorter span; some bending is felt as softness and wanted.",
+        DeflectionChange = "Thicken the root, add or lengthen carbon rods, or shorten the span.";
+
+    private static Verdict NoDeflection(CaseLoaded cruise) => cruise.Status is LoadedStatus.BeyondRange
+        ? WaterVerdicts.Unknown(
+            DeflectionCode, DeflectionWhat, DeflectionWhy,
+            $"At cruise the blade would bend by more than {100 * CaseLoaded.FarthestShare:0} % of its span, which a linear calculation does not reach.", DeflectionChange) with
+        { State = VerdictState.Fails }
+        : WaterVerdicts.Unknown(DeflectionCode, DeflectionWhat, DeflectionWhy, "Load and shape did not settle at cruise: the blade is too soft, near divergence, or the flow over it did not converge.", DeflectionChange);
+
     private static Verdict Deflection(CaseLoaded cruise)
     {
         double percent = 100 * cruise.Plate.DeflectionShare;
         VerdictState state = WaterVerdicts.Below(percent, TightDeflectionPercent, GreatestDeflectionPercent);
         return new()
         {
-            Code = "deflection",
-            Checked = "deflection at cruise over the span",
+            Code = DeflectionCode,
+            Checked = DeflectionWhat,
             State = state,
             Value = new(percent, "%", 1),
             Limit = new(GreatestDeflectionPercent, "%", 0),
@@ -64,8 +83,8 @@ internal static class BendingVerdicts
             Certainty = Certainty.Judgement,
             HowSure = "Stiffness is good to some 15 to 20 % before a bench test, to half of that after one. The limit is judgement.",
             Found = $"At cruise the tip bends {1e3 * Math.Abs(cruise.Tip.MidChord):0.0} mm to leeward.",
-            Why = "A bent fin pulls the board up to windward with part of its force and sails on a shorter span; some bending is felt as softness and wanted.",
-            Change = state == VerdictState.Holds ? "" : "Thicken the root, add or lengthen carbon rods, or shorten the span.",
+            Why = DeflectionWhy,
+            Change = state == VerdictState.Holds ? "" : DeflectionChange,
         };
     }
 

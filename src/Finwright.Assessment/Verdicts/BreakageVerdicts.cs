@@ -31,11 +31,11 @@ internal static class BreakageVerdicts
     {
         foreach ((StressedPart[] parts, string code, string what, string change) in Kinds)
         {
-            if (loaded[LoadCaseKind.Overload] is not { Status: not LoadedStatus.NotSolved } overload)
+            if (loaded[LoadCaseKind.Overload] is not { HasNumbers: true } overload)
             {
-                // Without loads nothing is known of any part; what a fin has is said once.
+                // Without numbers nothing is known of any part; that is said once.
                 if (code == "walls-along-layers")
-                    yield return WaterVerdicts.Unknown("breaking", "reserve against breaking", Fallback, "The loads on the blade were not worked out.", loaded.Problem ?? "");
+                    yield return NoNumbers(loaded);
                 continue;
             }
 
@@ -44,8 +44,25 @@ internal static class BreakageVerdicts
                 yield return Reserve(code, what, change, worst, overload);
         }
 
-        if (loaded[LoadCaseKind.Cruise] is { Status: not LoadedStatus.NotSolved } cruise)
+        if (loaded[LoadCaseKind.Cruise] is { HasNumbers: true } cruise)
             yield return Tiring(cruise);
+    }
+
+    private static Verdict NoNumbers(FinLoaded loaded)
+    {
+        const string code = "breaking", what = "reserve against breaking";
+        return loaded[LoadCaseKind.Overload] is { Status: LoadedStatus.BeyondRange } overload
+            ? WaterVerdicts.Unknown(
+                code, what, Fallback,
+                $"Under {overload.Load.SideForce:0} N the blade would bend by more than {100 * CaseLoaded.FarthestShare:0} % of its span; stresses are not worked out that far.",
+                "Thicken the sections, add thick carbon rods, or shorten the span.") with
+            { State = VerdictState.Fails }
+            : loaded[LoadCaseKind.Overload] is { Status: LoadedStatus.NotSettled }
+            ? WaterVerdicts.Unknown(
+                code, what, Fallback,
+                "Load and shape did not settle in a gust or landing: the blade is too soft, near divergence, or the flow over it did not converge.",
+                "Thicken the sections, add thick carbon rods, rake the blade, or shorten the span.")
+            : WaterVerdicts.Unknown(code, what, Fallback, "The loads on the blade were not worked out.", loaded.Problem ?? "");
     }
 
     private static Verdict Reserve(string code, string what, string change, StressPeak peak, CaseLoaded overload)

@@ -22,7 +22,7 @@ internal static class StrengthText
             VerdictText.Write(streams, verdict);
         if (summary.LoadCases.Count > 0)
             WriteCases(o, summary);
-        if (summary.LoadCases.FirstOrDefault(own => own.Case == Water.Sailing.LoadCaseKind.Overload) is { } overload)
+        if (summary.LoadCases.FirstOrDefault(own => own.Case == Water.Sailing.LoadCaseKind.Overload) is { Stresses.Count: > 0 } overload)
             StressText.Write(o, overload.Stresses, overload.Joint);
         if (summary.FrequenciesInAirHz.Count > 0)
             WriteFrequencies(o, summary);
@@ -41,8 +41,8 @@ internal static class StrengthText
         o.WriteLine("                  force,N    N·m      mm          %      °  stiff   bent   by bending, %");
         foreach (LoadedSummary own in summary.LoadCases)
         {
-            BendSummary tip = own.Along[^1];
-            o.WriteLine($"  {Choice.Of(own.Case).Replace('-', ' '),-15}{own.SideForceN,8:0}{own.RootMomentNm,7:0}{tip.MidChordMm,8:0.0}{own.DeflectionPercent,11:0.0}{tip.TwistDegrees,7:0.0}{Number(own.StiffLeewayDegrees, "0.0"),7}{Number(own.BentLeewayDegrees, "0.0"),7}{Number(own.SideForceChangePercent, "+0;-0;0"),17}{Remark(own)}");
+            BendSummary? tip = own.Along.Count > 0 ? own.Along[^1] : null;
+            o.WriteLine($"  {Choice.Of(own.Case).Replace('-', ' '),-15}{own.SideForceN,8:0}{own.RootMomentNm,7:0}{Number(tip?.MidChordMm, "0.0"),8}{Number(own.DeflectionPercent, "0.0"),11}{Number(tip?.TwistDegrees, "0.0"),7}{Number(own.StiffLeewayDegrees, "0.0"),7}{Number(own.BentLeewayDegrees, "0.0"),7}{Number(own.SideForceChangePercent, "+0;-0;0"),17}{Remark(own)}");
         }
 
         o.WriteLine("  twist: positive when the trailing edge goes farther, which unloads the tip");
@@ -53,6 +53,7 @@ internal static class StrengthText
         Assessment.Loaded.LoadedStatus.NotCarried => "  stalls first",
         Assessment.Loaded.LoadedStatus.NotSettled => "  not settled",
         Assessment.Loaded.LoadedStatus.NotSolved => "  not solved",
+        Assessment.Loaded.LoadedStatus.BeyondRange => "  bends too far to tell",
         _ => "",
     };
 
