@@ -16,6 +16,8 @@ internal static class BendingVerdicts
     // Judgement: 2 to 5 degrees of leeway are usual, so a tip that turns by 3 has given up most of its load.
     private const double TightTwistDegrees = 1.5, GreatestTwistDegrees = 3;
 
+    private const double MostThickening = 1.5;
+
     // Linear theory up to here.
     private const double LargestLinearPercent = 10;
 
@@ -84,8 +86,15 @@ internal static class BendingVerdicts
             HowSure = "Stiffness is good to some 15 to 20 % before a bench test, to half of that after one. The limit is judgement.",
             Found = $"At cruise the tip bends {1e3 * Math.Abs(cruise.Tip.MidChord):0.0} mm to leeward.",
             Why = DeflectionWhy,
-            Change = state == VerdictState.Holds ? "" : DeflectionChange,
+            Change = state == VerdictState.Holds ? "" : DeflectionChange + Thicker(percent),
         };
+    }
+
+    // Stiffness goes with the cube of the thickness. Beyond half as thick again it would be another fin.
+    private static string Thicker(double percent)
+    {
+        double factor = Math.Cbrt(percent / TightDeflectionPercent);
+        return factor is > 1 and < MostThickening ? $" Sections about {100 * (factor - 1):0} % thicker, all else alike, would bend by {TightDeflectionPercent:0} %." : "";
     }
 
     private static Verdict Twist(CaseLoaded cruise)

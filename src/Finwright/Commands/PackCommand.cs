@@ -23,7 +23,7 @@ internal sealed class PackCommand : ProgramCommand
     public PackCommand()
         : base(
             "pack",
-            "Make the files: 3MF plates and STL parts to print, a STEP of the plain blade, 1:1 drawings, a picture, figures and numbers of what the fin does in the water, a summary with all numbers, and a page that says what each file is. Either all files are written or none.",
+            "Make the files: 3MF plates and STL parts to print, a STEP of the plain blade, 1:1 drawings, a picture, figures and numbers of what the fin does in the water and under its load, a summary with all numbers, and a page that says what each file is. Either all files are written or none.",
             "finwright pack my-fin.fin.json --out my-fin")
     {
         Add(_file);
