@@ -113,7 +113,7 @@ public sealed class FinStructure
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(blade);
         ArgumentNullException.ThrowIfNull(findings);
-        if (MaterialsFromDesign.Of(design, findings) is not { } materials || FinSolids.Place(design, blade, findings) is not { } placed)
+        if (MaterialsFromDesign.Of(design, findings) is not { } materials || Place(design, blade, findings) is not { } placed)
             return null;
         PrintDirection direction = design.Parts.BladeAttitude == PrintAttitude.Lying ? PrintDirection.Lying : PrintDirection.Standing;
         RootHolding root = JointFromDesign.Of(design, blade, placed, materials);
@@ -131,14 +131,16 @@ public sealed class FinStructure
         BladeStructure structure = new(design, blade, placed.Features, materials, direction);
         StiffnessFactors factors = new(materials.WallFactor.Value, materials.CoreFactor.Value, materials.RodFactor.Value);
         PlateModel plate;
+        IReadOnlyList<SectionAtDepth> sections;
         try
         {
             plate = PlateModel.Create(structure.Plate(root.PlateRoot())).With(factors);
+            sections = [.. BladeBeam.Sections(With(plate.Fin, factors)).Select(cut => Section(blade, cut))];
         }
         catch (ArgumentException problem)
         {
-            // An outline that can be drawn and printed, and that a plate still cannot be laid on.
-            findings.Add(new("no-plate", Severity.Error, "$.shape.outline", $"The blade cannot be laid out as a plate: {problem.Message.Split('\n')[0]}", "Look at outline.svg, and smooth the edge that looks odd."));
+            // An outline that can be drawn and printed, and that neither plate nor sections can be laid on.
+            findings.Add(new("no-plate", Severity.Error, "$.shape.outline", $"How the blade bends cannot be worked out: {problem.Message.Split(" (Parameter", 2)[0]}", "Look at outline.svg and sections.svg, and smooth what looks odd."));
             return null;
         }
 
@@ -148,17 +150,25 @@ public sealed class FinStructure
             return null;
         }
 
-        PlateFin fin = plate.Fin;
-        PlateFin told = fin with
-        {
-            Wall = fin.Wall.Times(factors.Wall),
-            Core = fin.Core.Times(factors.Core),
-            Rods = [.. fin.Rods.Select(rod => rod with { Modulus = factors.Rod * rod.Modulus })],
-        };
-        IReadOnlyList<SectionAtDepth> sections = [.. BladeBeam.Sections(told).Select(cut => Section(blade, cut))];
         bool endsInJoint = design.Base.Printed == BasePrinting.Separate;
         return new(materials, direction, root, plate, sections, [.. design.Parts.Cuts.Select(cut => new BondedCut(cut.AtDepthMm * 1e-3, double.DegreesToRadians(cut.SlopeDegrees)))], design.Shape.Flange is { } flange ? flange.FilletMm * 1e-3 : 0, endsInJoint);
     }
+
+    // A root that is held in a block does not ask how bolts would hold it: they may still stand in the way of one another.
+    private static PlacedHardware? Place(FinDesign design, Blade blade, ICollection<Finding> findings)
+    {
+        if (design.Base.RootHold is not RootHold.Clamped)
+            return FinSolids.Place(design, blade, findings);
+        FinDesign unbolted = design with { Base = design.Base with { Fixing = Fixing.BaseOnly }, Hardware = design.Hardware with { ClampRods = [] } };
+        return FinSolids.Place(unbolted, blade, findings);
+    }
+
+    private static PlateFin With(PlateFin fin, StiffnessFactors factors) => fin with
+    {
+        Wall = fin.Wall.Times(factors.Wall),
+        Core = fin.Core.Times(factors.Core),
+        Rods = [.. fin.Rods.Select(rod => rod with { Modulus = factors.Rod * rod.Modulus })],
+    };
 
     private static SectionAtDepth Section(Blade blade, BladeSection cut)
     {

@@ -36,8 +36,6 @@ internal sealed class SectionMesh
             if (!(high >= low) || !double.IsFinite(high - low))
                 throw new ArgumentException($"At x = {_x[i]} m the section's sides are at {low} m and {high} m; the second must not be below the first.", nameof(section));
             (_low[i], _thickness[i]) = (low, high - low);
-            // Deeper than through is through; a boundless depth would not survive interpolation.
-            _wall[i] = Math.Min(Require.AtLeast(section.WallDepth(_x[i]), 0), _thickness[i]);
         }
 
         double least = LeastThicknessShare * _thickness.Max();
@@ -47,6 +45,19 @@ internal sealed class SectionMesh
         {
             if (_thickness[i] < least)
                 (_low[i], _thickness[i]) = (_low[i] + (_thickness[i] - least) / 2, least);
+        }
+
+        // Where the sides end at a step, as at the blunt edge of a turned section, a quadratic would dip below nothing: there the column runs straight.
+        for (int i = 1; i < lines; i += 2)
+        {
+            if (LeastBetween(_thickness[i - 1], _thickness[i], _thickness[i + 1]) < least / 2)
+                (_low[i], _thickness[i]) = ((_low[i - 1] + _low[i + 1]) / 2, (_thickness[i - 1] + _thickness[i + 1]) / 2);
+        }
+
+        for (int i = 0; i < lines; i++)
+        {
+            // Deeper than through is through; a boundless depth would not survive interpolation.
+            _wall[i] = Math.Min(Require.NotNegative(section.WallDepth(_x[i])), _thickness[i]);
         }
 
         for (int i = 0; i < lines; i++)
@@ -154,6 +165,13 @@ internal sealed class SectionMesh
         for (int i = 0; i < angles.Length; i++)
             angles[i] = 0.5 * (edges[i / 2] + edges[(i + 1) / 2]);
         return angles;
+    }
+
+    // The least of a quadratic through three values at −1, 0 and 1.
+    private static double LeastBetween(double first, double middle, double last)
+    {
+        double slope = (last - first) / 2, bend = (last + first) / 2 - middle;
+        return bend > 0 && Math.Abs(slope) < 2 * bend ? middle - slope * slope / (4 * bend) : Math.Min(first, Math.Min(middle, last));
     }
 
     // Share of the thickness below a place counted in layers.
