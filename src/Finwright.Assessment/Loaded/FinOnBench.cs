@@ -20,11 +20,12 @@ public sealed record FinOnBench
         if (built.Structure is not { } structure)
             return new() { Problem = built.Problem };
         BenchPrediction prediction = BenchTest.Predict(structure, new(prove.MassKg, prove.AtSpanPercent / 100 * blade.Span, ChordShare.Of(prove.AtChord)));
-        if (prediction.Status is not PlateStatus.Solved)
-            return new() { Problem = "The loads and what the root gives back do not balance, so the deflections are not shown. Look for a blade that runs out to nothing, or materials that differ by a factor of thousands." };
-        return prediction.DeflectionShare <= CaseLoaded.FarthestShare
+        // A blade that soft may be out of balance by rounding as well; what to do is the same.
+        if (prediction.DeflectionShare > CaseLoaded.FarthestShare)
+            return new() { Problem = $"The blade would bend by more than {100 * CaseLoaded.FarthestShare:0} % of its span under this weight, which a linear calculation does not reach. Hang {Less(prove.MassKg, prediction.DeflectionShare):0.##} kg or less, or closer to the root." };
+        return prediction.Status is PlateStatus.Solved
             ? new() { Prediction = prediction }
-            : new() { Problem = $"The blade would bend by more than {100 * CaseLoaded.FarthestShare:0} % of its span under this weight, which a linear calculation does not reach. Hang {Less(prove.MassKg, prediction.DeflectionShare):0.##} kg or less, or closer to the root." };
+            : new() { Problem = "The loads and what the root gives back do not balance, so the deflections are not shown. Look for a blade that runs out to nothing, or materials that differ by a factor of thousands." };
     }
 
     // A weight that bends the blade as far as a linear calculation is good for.
