@@ -29,5 +29,5 @@ public sealed record FinOnBench
     }
 
     // A weight that bends the blade as far as a linear calculation is good for.
-    private static double Less(double mass, double share) => 0.1 * mass / share;
+    private static double Less(double mass, double share) => PlateSolution.LinearShare * mass / share;
 }

@@ -2,6 +2,7 @@ using Finwright.Design;
 using Finwright.Strength.Bench;
 using Finwright.Strength.Calibration;
 using Finwright.Strength.Files;
+using Finwright.Strength.Plates;
 
 namespace Finwright.Assessment.Packing;
 
@@ -15,9 +16,6 @@ public sealed record BenchFitSummary
 
     // The plate itself is no better against solid elements than about this; a factor is not known better than the model that it corrects.
     private const double LeastPercent = 0.5;
-
-    // Beyond this share of the span a linear answer overstates the deflection.
-    private const double LinearUpTo = 0.1;
 
     /// <summary>Says what the file is.</summary>
     public string Kind { get; init; } = "finwright-bench-fit";
@@ -150,8 +148,8 @@ public sealed record BenchFitSummary
         }
 
         double farthest = lines.Max(line => Math.Abs(line.DeflectionMm?.Value ?? 0)) / (1e3 * span);
-        if (farthest > LinearUpTo)
-            yield return $"The blade was bent by {100 * farthest:0} % of its span: beyond {100 * LinearUpTo:0} % it moves less than this linear answer, and the factors come out too stiff. Hang less weight.";
+        if (farthest > PlateSolution.LinearShare)
+            yield return $"The blade was bent by {100 * farthest:0} % of its span: beyond {100 * PlateSolution.LinearShare:0} % it moves less than this linear answer, and the factors come out too stiff. Hang less weight.";
     }
 
     private static string[] NotesOf(FinDesign design, BenchCalibrationResult learned)

@@ -1,14 +1,12 @@
 using Finwright.Design;
 using Finwright.Strength.Bench;
+using Finwright.Strength.Plates;
 
 namespace Finwright.Assessment.Packing;
 
 /// <summary>What the bench should show, in a sentence or two.</summary>
 public static class BenchSentence
 {
-    // Beyond this share of the span a linear answer overstates the deflection.
-    private const double LinearUpTo = 0.1;
-
     /// <summary>The sentence.</summary>
     public static string Of(FinDesign design, BenchPrediction prediction)
     {
@@ -38,8 +36,8 @@ public static class BenchSentence
             "Hang the weight low over something soft, stand clear of the tip, wear eye protection: a fin that breaks throws pieces.",
             "Read after half a minute, take the weight off, read again: what stays is creep or a loose root, not stiffness.",
         ];
-        if (prediction.DeflectionShare > LinearUpTo)
-            notes.Insert(0, $"The blade bends by {100 * prediction.DeflectionShare:0} % of its span: beyond {100 * LinearUpTo:0} % the true deflection is smaller than this linear answer. Hang less weight to compare.");
+        if (prediction.DeflectionShare > PlateSolution.LinearShare)
+            notes.Insert(0, $"The blade bends by {100 * prediction.DeflectionShare:0} % of its span: beyond {100 * PlateSolution.LinearShare:0} % the true deflection is smaller than this linear answer. Hang less weight to compare.");
         return notes;
     }
 

@@ -13,9 +13,6 @@ namespace Finwright.Assessment.Packing;
 /// <summary>The figures of a pack that show what loads do to the fin: deflection, twist, use of strength, frequencies.</summary>
 internal static class LoadedFigures
 {
-    // Linear theory up to this share of the span; beyond it true deflections are smaller.
-    private const double LargestLinearShare = 0.1;
-
     // Steps of the map within one of the grid on which walls are judged, and rows round the tip.
     private const int Finer = 2, TipRows = 12;
 
@@ -67,12 +64,12 @@ internal static class LoadedFigures
 
         if (lines.Count == 0)
             return null;
-        bool isFar = greatest > LargestLinearShare;
+        bool isFar = greatest > PlateSolution.LinearShare;
         if (isFar)
-            notes.Add($"Beyond a tenth of the depth, {1e3 * LargestLinearShare * span:0} mm, the true fin bends less than drawn.");
+            notes.Add($"Beyond a tenth of the depth, {1e3 * PlateSolution.LinearShare * span:0} mm, the true fin bends less than drawn.");
         string words = string.Join(' ', lines.Select(line => $"{Capital(line.Name)}: {line.Samples[^1].Value:0.0} mm at the tip."));
         return OverDepthFigure.Draw(
-            $"{name}: deflection of the middle of the chord", notes, "deflection, mm", " mm", 1e3 * span, lines, isFar ? (1e3 * LargestLinearShare * span, "a tenth of the depth") : null, words);
+            $"{name}: deflection of the middle of the chord", notes, "deflection, mm", " mm", 1e3 * span, lines, isFar ? (1e3 * PlateSolution.LinearShare * span, "a tenth of the depth") : null, words);
     }
 
     private static byte[]? Twist(string name, FinStructure structure, FinLoaded loaded)

@@ -16,10 +16,8 @@ internal static class BendingVerdicts
     // Judgement: 2 to 5 degrees of leeway are usual, so a tip that turns by 3 has given up most of its load.
     private const double TightTwistDegrees = 1.5, GreatestTwistDegrees = 3;
 
+    // Thickening beyond half as much again would make another fin.
     private const double MostThickening = 1.5;
-
-    // Linear theory up to here.
-    private const double LargestLinearPercent = 10;
 
     // Judgement: load and twist make each other grow to 1/(1 - q/q_D), to 1.8 times at two thirds of the speed of divergence and to 1.33 times at half of it.
     private const double LeastDivergenceFactor = 1.5, AmpleDivergenceFactor = 2;
@@ -32,6 +30,10 @@ internal static class BendingVerdicts
 
     // A strike while the board is walked in at knee depth should be survived (judgement). No plastic fin survives one while planing, so that fails nobody.
     private const double WalkingSpeed = 1;
+
+    private const string DeflectionCode = "deflection", DeflectionWhat = "deflection at cruise over the span",
+        DeflectionWhy = "A bent fin pulls the board up to windward with part of its force and sails on a shorter span; some bending is felt as softness and wanted.",
+        DeflectionChange = "Thicken the root, add or lengthen carbon rods, or shorten the span.";
 
     public static IEnumerable<Verdict> Of(FinLoaded loaded, FinVibration? vibration, double topSpeed)
     {
@@ -51,17 +53,13 @@ internal static class BendingVerdicts
             yield return Divergence(loaded, topSpeed);
         }
 
-        if (loaded[LoadCaseKind.Overload] is { HasNumbers: true } overload && 100 * overload.Plate.DeflectionShare > LargestLinearPercent)
+        if (loaded[LoadCaseKind.Overload] is { HasNumbers: true } overload && overload.Plate.DeflectionShare > PlateSolution.LinearShare)
             yield return TooFar(overload);
         if (loaded.Grounding is { } strike)
             yield return Grounding(strike);
         if (vibration is { Eddies: not null, Wet.Count: > 0 })
             yield return Hum(vibration);
     }
-
-    private const string DeflectionCode = "deflection", DeflectionWhat = "deflection at cruise over the span",
-        DeflectionWhy = "A bent fin pulls the board up to windward with part of its force and sails on a shorter span; some bending is felt as softness and wanted.",
-        DeflectionChange = "Thicken the root, add or lengthen carbon rods, or shorten the span.";
 
     private static Verdict NoDeflection(CaseLoaded cruise) => cruise.Status is LoadedStatus.BeyondRange
         ? WaterVerdicts.Unknown(
@@ -90,7 +88,7 @@ internal static class BendingVerdicts
         };
     }
 
-    // Stiffness goes with the cube of the thickness. Beyond half as thick again it would be another fin.
+    // Stiffness goes with the cube of the thickness.
     private static string Thicker(double percent)
     {
         double factor = Math.Cbrt(percent / TightDeflectionPercent);
@@ -199,7 +197,7 @@ internal static class BendingVerdicts
         "large-deflection",
         "whether the calculation reaches the load of a gust or landing",
         "Beyond a tenth of the span the blade stiffens and unloads in ways that a linear calculation does not know.",
-        $"In a gust or landing the blade would bend by {100 * overload.Plate.DeflectionShare:0} % of its span; numbers are good up to {LargestLinearPercent:0} %. True deflections are smaller.",
+        $"In a gust or landing the blade would bend by {100 * overload.Plate.DeflectionShare:0} % of its span; numbers are good up to {100 * PlateSolution.LinearShare:0} %. True deflections are smaller.",
         "Stiffen the blade, or take the numbers of that load as upper ends.");
 
     private static Verdict Grounding(GroundStrike strike)

@@ -33,9 +33,6 @@ internal sealed class BladeStructure
         _voids = [.. features.Where(feature => feature.Kind is FeatureKind.CavityRoom or FeatureKind.LidRecess && feature.IsInBlade).Select(VoidOf)];
     }
 
-    /// <summary>Carbon rods along their whole length, into the base where they go there; metres, design axes.</summary>
-    public IReadOnlyList<PlateRod> Rods => _rods;
-
     /// <summary>The blade as a plate.</summary>
     /// <param name="root">How its root is held.</param>
     public PlateFin Plate(PlateRoot root) => new()

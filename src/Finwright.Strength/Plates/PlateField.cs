@@ -19,9 +19,6 @@ internal sealed class PlateField
     /// <summary>Slope along the chord.</summary>
     public double SlopeX(double x, double y) => At(_mesh.Find(x, y), 1);
 
-    /// <summary>Slope along the span.</summary>
-    public double SlopeY(double x, double y) => At(_mesh.Find(x, y), 2);
-
     private double At(MeshPlace place, int which)
     {
         Span<double> n = stackalloc double[QuadraticElement.Nodes];

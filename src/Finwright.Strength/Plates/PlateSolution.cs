@@ -9,6 +9,9 @@ public sealed class PlateSolution
     /// <summary>Loads against reactions, and work against twice the energy: both agree within this share, or the solution says so.</summary>
     public const double BalanceLimit = 1e-8;
 
+    /// <summary>Deflection over the span up to which linear theory is good; beyond it the true deflection is smaller (judgement).</summary>
+    public const double LinearShare = 0.1;
+
     private readonly PlateModel _model;
     private readonly double[] _unknowns;
     private readonly PlateField _field;
@@ -114,9 +117,6 @@ public sealed class PlateSolution
 
     /// <summary>Slope along the chord at x and depth, dw/dx of the fibres across the thickness, radians.</summary>
     public double SlopeX(double x, double y) => _field.SlopeX(x, y);
-
-    /// <summary>Slope along the span at x and depth, dw/dy, radians.</summary>
-    public double SlopeY(double x, double y) => _field.SlopeY(x, y);
 
     /// <summary>Smoothed curvature at x and depth, 1/m; off the mesh the edge's.</summary>
     public PlateCurvature Curvature(double x, double y) => _curvature.Value.At(x, y);

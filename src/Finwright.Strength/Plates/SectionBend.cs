@@ -8,6 +8,11 @@ namespace Finwright.Strength.Plates;
 /// <param name="Twist">Turn of its chord, radians, positive when the trailing edge goes farther to starboard: under a starboard load the blade washes out and unloads.</param>
 public readonly record struct SectionBend(double Depth, double LeadingEdge, double MidChord, double TrailingEdge, double Twist)
 {
+    private const double LeastChordShare = 0.1;
+
+    // Halvings that find where the edges have drawn together.
+    private const int Halvings = 40;
+
     /// <summary>Reads a section off a loaded plate.</summary>
     /// <param name="bent">The loaded plate.</param>
     /// <param name="fin">The fin.</param>
@@ -45,7 +50,4 @@ public readonly record struct SectionBend(double Depth, double LeadingEdge, doub
 
         return wide;
     }
-
-    private const double LeastChordShare = 0.1;
-    private const int Halvings = 40;
 }
