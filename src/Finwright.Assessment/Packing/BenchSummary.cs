@@ -1,8 +1,8 @@
 using Finwright.Assessment.Loaded;
 using Finwright.Design;
+using Finwright.Numerics;
 using Finwright.Strength.Bench;
 using Finwright.Strength.Margins;
-using Finwright.Strength.Materials;
 
 namespace Finwright.Assessment.Packing;
 

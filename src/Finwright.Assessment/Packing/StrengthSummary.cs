@@ -1,5 +1,6 @@
 using Finwright.Assessment.Loaded;
 using Finwright.Design;
+using Finwright.Numerics;
 using Finwright.Strength.FromDesign;
 using Finwright.Strength.Joints;
 using Finwright.Strength.Materials;

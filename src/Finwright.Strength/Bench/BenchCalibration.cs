@@ -1,6 +1,6 @@
+using Finwright.Numerics;
 using Finwright.Strength.Calibration;
 using Finwright.Strength.FromDesign;
-using Finwright.Strength.Materials;
 using Finwright.Strength.Plates;
 
 namespace Finwright.Strength.Bench;

@@ -1,6 +1,6 @@
+using Finwright.Numerics;
 using Finwright.Strength.Joints;
 using Finwright.Strength.Margins;
-using Finwright.Strength.Materials;
 using Finwright.Strength.Plates;
 
 namespace Finwright.Strength.Bench;

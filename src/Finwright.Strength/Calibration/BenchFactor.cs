@@ -2,7 +2,7 @@ namespace Finwright.Strength.Calibration;
 
 /// <summary>An unknown factor on a stiffness, as far as it is known before the bench.</summary>
 /// <param name="Name">What it multiplies, in words: "walls", "core", "rods", "root".</param>
-/// <param name="RelativeDeviation">Standard deviation of its logarithm before any reading, which for small ones is its relative deviation; above 0. From <see cref="Materials.Ranged.RelativeDeviation"/>.</param>
+/// <param name="RelativeDeviation">Standard deviation of its logarithm before any reading, which for small ones is its relative deviation; above 0. From <see cref="Finwright.Numerics.Ranged.RelativeDeviation"/>.</param>
 public sealed record BenchFactor(string Name, double RelativeDeviation);
 
 /// <summary>One reading of the bench.</summary>

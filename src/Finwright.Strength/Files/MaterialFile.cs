@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Finwright.Design;
+using Finwright.Numerics;
 using Finwright.Strength.Materials;
 
 namespace Finwright.Strength.Files;

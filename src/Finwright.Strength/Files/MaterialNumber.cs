@@ -1,3 +1,4 @@
+using Finwright.Numerics;
 using Finwright.Strength.Materials;
 
 namespace Finwright.Strength.Files;

@@ -1,6 +1,7 @@
 using Finwright.Design;
 using Finwright.Geometry.Blades;
 using Finwright.Geometry.FromDesign;
+using Finwright.Numerics;
 using Finwright.Strength.Beams;
 using Finwright.Strength.Joints;
 using Finwright.Strength.Materials;

@@ -4,6 +4,7 @@ using Finwright.Geometry.Bases;
 using Finwright.Geometry.Blades;
 using Finwright.Geometry.Features;
 using Finwright.Geometry.FromDesign;
+using Finwright.Numerics;
 using Finwright.Strength.Joints;
 using Finwright.Strength.Materials;
 

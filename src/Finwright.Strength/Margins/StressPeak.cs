@@ -1,4 +1,4 @@
-using Finwright.Strength.Materials;
+using Finwright.Numerics;
 
 namespace Finwright.Strength.Margins;
 

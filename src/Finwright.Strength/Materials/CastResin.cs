@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Strength.Materials;
 
 /// <summary>Resin cast into the blade and cured. SI units.</summary>

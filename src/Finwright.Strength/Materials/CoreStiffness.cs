@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Strength.Materials;
 
 /// <summary>Stiffness of the core as one material that is even in all directions. SI units.</summary>

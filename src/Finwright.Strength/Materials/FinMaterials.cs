@@ -1,3 +1,4 @@
+using Finwright.Numerics;
 using Finwright.Strength.Joints;
 
 namespace Finwright.Strength.Materials;

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Strength.Materials;
 
 /// <summary>Metal of bolts, threaded rods and nuts. SI units.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Strength.Materials;
 
 /// <summary>How the blade lay on the printer, and with it which way its layers run.</summary>

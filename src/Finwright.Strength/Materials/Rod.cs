@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Strength.Materials;
 
 /// <summary>A rod of straight fibres in resin, pultruded. SI units.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Strength.Materials;
 
 /// <summary>Plastic sheet, as let into the trailing edge. SI units.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Finwright.Numerics;
 using Finwright.Strength.Bench;
 using Finwright.Strength.Calibration;
 using Finwright.Strength.Files;

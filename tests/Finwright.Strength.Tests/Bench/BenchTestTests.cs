@@ -1,7 +1,7 @@
 using Finwright.Design;
+using Finwright.Numerics;
 using Finwright.Strength.Bench;
 using Finwright.Strength.FromDesign;
-using Finwright.Strength.Materials;
 using Finwright.Strength.Plates;
 using Finwright.Strength.Tests.FromDesign;
 

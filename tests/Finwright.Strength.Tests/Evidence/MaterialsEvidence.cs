@@ -1,3 +1,4 @@
+using Finwright.Numerics;
 using Finwright.Strength.Files;
 using Finwright.Strength.Materials;
 

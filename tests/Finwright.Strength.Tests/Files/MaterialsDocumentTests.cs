@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text;
+using Finwright.Numerics;
 using Finwright.Strength.Files;
 using Finwright.Strength.Materials;
 

@@ -1,5 +1,6 @@
 using System.Text;
 using Finwright.Design;
+using Finwright.Numerics;
 using Finwright.Strength.Files;
 using Finwright.Strength.FromDesign;
 using Finwright.Strength.Materials;

@@ -1,4 +1,5 @@
 using Finwright.Geometry.Features;
+using Finwright.Numerics;
 using Finwright.Strength.Files;
 using Finwright.Strength.Joints;
 using Finwright.Strength.Materials;

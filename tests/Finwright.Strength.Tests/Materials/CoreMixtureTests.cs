@@ -1,4 +1,5 @@
 using CsCheck;
+using Finwright.Numerics;
 using Finwright.Strength.Files;
 using Finwright.Strength.Materials;
 

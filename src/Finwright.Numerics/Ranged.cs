@@ -1,4 +1,4 @@
-namespace Finwright.Strength.Materials;
+namespace Finwright.Numerics;
 
 /// <summary>A value with the range it may lie in; as good as certain that it does (about two standard deviations to each side).</summary>
 /// <param name="Value">The value to compute with.</param>
