@@ -36,19 +36,23 @@ public static class DesignReader
     /// <param name="folder">Folder beside which the design's section files lie; null when there is none.</param>
     public static DesignReading Read(ReadOnlySpan<byte> bytes, string? folder = null)
     {
-        if (bytes.Length > DesignLimits.FileBytes)
-            return Refused(TooLarge(), folder);
-        if (!Utf8.IsValid(bytes))
-            return Refused(Broken("not-utf8", "The file is not plain text in UTF-8.", "Save it again as UTF-8 text; make sure that it is a design file."), folder);
+        return Tree(bytes, out Finding? refusal) is { } root ? Read(root, folder) : Refused(refusal!, folder);
+    }
 
+    /// <summary>The tree of a file; null, with the reason, when the bytes are not one group of JSON in UTF-8.</summary>
+    internal static Node? Tree(ReadOnlySpan<byte> bytes, out Finding? refusal)
+    {
+        refusal = null;
         ReadOnlySpan<byte> text = bytes.StartsWith("\uFEFF"u8) ? bytes[3..] : bytes;
-        if (text.Trim(" \t\r\n"u8).IsEmpty)
-            return Refused(Broken("empty-file", "The file is empty.", "Start from an example, or take the last good copy."), folder);
-        if (text.Contains((byte)0))
-            return Refused(Broken("not-utf8", "The file holds zero bytes, so it is not plain text in UTF-8.", "Save it again as UTF-8 text; make sure that it is a design file."), folder);
-
-        Node? root = JsonTree.Read(text.ToArray(), out Finding? refusal);
-        return root is null ? Refused(refusal!, folder) : Read(root, folder);
+        if (bytes.Length > DesignLimits.FileBytes)
+            refusal = TooLarge();
+        else if (!Utf8.IsValid(bytes))
+            refusal = Broken("not-utf8", "The file is not plain text in UTF-8.", "Save it again as UTF-8 text; make sure that it is a design file.");
+        else if (text.Trim(" \t\r\n"u8).IsEmpty)
+            refusal = Broken("empty-file", "The file is empty.", "Start from an example, or take the last good copy.");
+        else if (text.Contains((byte)0))
+            refusal = Broken("not-utf8", "The file holds zero bytes, so it is not plain text in UTF-8.", "Save it again as UTF-8 text; make sure that it is a design file.");
+        return refusal is null ? JsonTree.Read(text.ToArray(), out refusal) : null;
     }
 
     private static DesignReading Read(Node root, string? folder)
@@ -62,14 +66,20 @@ public static class DesignReader
             return new DesignReading(null, findings) { Root = root, Folder = folder };
 
         var builder = new DesignBuilder(findings);
-        FinDesign design = builder.Build(current);
+        FinDesign design = builder.Build<FinDesign>(current);
         findings.AddRange(DesignValidation.Check(design, builder.Unusable));
-        int notListed = builder.NotListed + Math.Max(0, findings.Count - DesignLimits.Findings);
         var reading = new DesignReading(builder.IsIncomplete ? null : design, []) { Root = current, Folder = folder };
-        List<Finding> listed = [.. reading.Locate(findings.Take(DesignLimits.Findings)).OrderBy(finding => finding.Line ?? int.MaxValue)];
+        return reading with { Findings = Listed(findings, builder.NotListed, reading.Locate) };
+    }
+
+    /// <summary>Findings in the order of the file, not more of them than a person can read.</summary>
+    internal static IReadOnlyList<Finding> Listed(List<Finding> findings, int notListed, Func<IEnumerable<Finding>, IReadOnlyList<Finding>> locate)
+    {
+        notListed += Math.Max(0, findings.Count - DesignLimits.Findings);
+        List<Finding> listed = [.. locate(findings.Take(DesignLimits.Findings)).OrderBy(finding => finding.Line ?? int.MaxValue)];
         if (notListed > 0)
             listed.Add(MoreFindings(notListed));
-        return reading with { Findings = listed };
+        return listed;
     }
 
     private static Finding MoreFindings(int count) =>

@@ -21,23 +21,10 @@ public sealed record DesignReading(FinDesign? Design, IReadOnlyList<Finding> Fin
     public int? LineOf(string jsonPath)
     {
         ArgumentNullException.ThrowIfNull(jsonPath);
-        return Root is null ? null : JsonPath.Find(Root, jsonPath)?.Line;
+        return Lines.Of(Root, jsonPath);
     }
 
     /// <summary>Gives findings of later stages the lines of this file: that of the value, or of the group in which it is missing.</summary>
     /// <param name="findings">Findings with paths.</param>
-    public IReadOnlyList<Finding> Locate(IEnumerable<Finding> findings) =>
-        [.. findings.Select(finding => finding.Line is null ? finding with { Line = NearestLine(finding.Path) } : finding)];
-
-    private int? NearestLine(string path)
-    {
-        // The root itself begins on the first line, which would tell nobody anything.
-        for (; path != JsonPath.Root; path = JsonPath.Parent(path))
-        {
-            if (LineOf(path) is int line)
-                return line;
-        }
-
-        return null;
-    }
+    public IReadOnlyList<Finding> Locate(IEnumerable<Finding> findings) => Lines.Locate(Root, findings);
 }

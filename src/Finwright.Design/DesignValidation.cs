@@ -36,6 +36,7 @@ public static class DesignValidation
             .. PartsChecks.Of(design),
             .. PrintChecks.Of(design),
             .. MaterialChecks.Of(design.Materials),
+            .. PourChecks.Of(design.Pour),
         ];
         findings.AddRange(rules.Where(finding =>
             !broken.Contains(JsonPath.Parent(finding.Path)) && !JsonPath.IsWithinAny(finding.Path, unusable)));

@@ -53,6 +53,10 @@ public sealed record FinDesign
     [Input("Resin, room, cooling and the places where the pour goes in and air comes out.", Reason = "Slow resin in a water bath, the cautious way.")]
     public Pour Pour { get; init; } = new();
 
+    /// <summary>What things cost.</summary>
+    [Input("What material, hardware and electricity cost.", Reason = "Middling prices, from memory: write in your own.")]
+    public Prices Prices { get; init; } = new();
+
     /// <summary>The bench test.</summary>
     [Input("The known weight hung on the finished fin, and where.", Reason = "15 kg at 40 % of the span, near where the water pushes.")]
     public Prove Prove { get; init; } = new();

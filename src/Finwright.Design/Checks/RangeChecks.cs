@@ -7,8 +7,8 @@ namespace Finwright.Design.Checks;
 /// <summary>Holds each value of a design against what its own field allows: range, length, words, presence.</summary>
 internal static class RangeChecks
 {
-    /// <summary>Every finding in the design, in the order of the format.</summary>
-    public static IEnumerable<Finding> Of(FinDesign design) => OfRecord(design, RecordForm.Of(typeof(FinDesign)), JsonPath.Root);
+    /// <summary>Every finding in a design or in settings, in the order of the format.</summary>
+    public static IEnumerable<Finding> Of(object whole) => OfRecord(whole, RecordForm.Of(whole.GetType()), JsonPath.Root);
 
     private static IEnumerable<Finding> OfRecord(object record, RecordForm form, string path)
     {

@@ -20,8 +20,10 @@ internal sealed class DesignBuilder(List<Finding> findings)
     /// <summary>How many errors were found beyond those that are listed.</summary>
     public int NotListed { get; private set; }
 
-    /// <summary>Builds the design.</summary>
-    public FinDesign Build(Node root) => (FinDesign)Record(root, RecordForm.Of(typeof(FinDesign)), JsonPath.Root);
+    /// <summary>Builds the record that a whole file describes.</summary>
+    /// <typeparam name="T">A design, or settings.</typeparam>
+    public T Build<T>(Node root)
+        where T : class => (T)Record(root, RecordForm.Of(typeof(T)), JsonPath.Root);
 
     private object Record(Node node, RecordForm form, string path)
     {

@@ -58,7 +58,8 @@ internal sealed class PartPlanner(PartWork work, ISolidKernel kernel, IProgress<
     {
         List<PortDimple> ports = [];
         for (int i = 0; i <= cuts.Count; i++)
-            ports.AddRange(PortsFromDesign.OfBlade(work, cuts.Count == 0 ? work.BladeName : $"{work.BladeName} {i + 1}", Before(cuts, i), After(cuts, i), body, dowels));
+            ports.AddRange(PortsFromDesign.OfBlade(work, ShortName(cuts, i), Before(cuts, i), After(cuts, i), body, dowels));
+        ports.AddRange(PortsFromDesign.Further(work, place => ShortName(cuts, cuts.Count(cut => cut.Beyond(place) > 0)), body, dowels));
         if (foot is not null)
             ports.AddRange(PortsFromDesign.OfBase(work, new(foot)));
         return ports;
@@ -167,6 +168,8 @@ internal sealed class PartPlanner(PartWork work, ISolidKernel kernel, IProgress<
             ? $"Cut it at {CutsFromDesign.List(depths)} below the hull, or use {bed}."
             : $"Use {bed}; level cuts alone do not make it fit.";
     }
+
+    private string ShortName(IReadOnlyList<CutPlane> cuts, int piece) => cuts.Count == 0 ? work.BladeName : $"{work.BladeName} {piece + 1}";
 
     private void Report(double share)
     {

@@ -57,9 +57,47 @@ internal static class PortsFromDesign
         });
     }
 
+    /// <summary>Further dimples where the design asks for them.</summary>
+    /// <param name="work">The design.</param>
+    /// <param name="nameAt">Short name of the part in which a place of the blade lies.</param>
+    /// <param name="body">The whole blade.</param>
+    /// <param name="dowels">All dowels.</param>
+    public static IReadOnlyList<PortDimple> Further(PartWork work, Func<Point3, string> nameAt, MeshProbe body, IReadOnlyList<Dowel> dowels)
+    {
+        PortPlacer placer = Placer(work, body);
+        Outline outline = work.Blade.Outline;
+        List<PortDimple> ports = [];
+        foreach ((int number, PortPlace place) in work.Design.Pour.Ports.Further.Index())
+        {
+            string path = $"$.pour.ports.further[{number}]";
+            double y = place.AtDepthMm / 1e3;
+            if (y > outline.Span)
+            {
+                work.Findings.Add(new(
+                    "port-beyond-tip", Severity.Error, $"{path}.at_depth_mm",
+                    $"The port {PartWork.Mm(y)} below the hull lies beyond the tip at {PartWork.Mm(outline.Span)}.", "Put it higher, or take it out.")
+                { Value = PartWork.Mm(y), Limit = PartWork.Mm(outline.Span) });
+                continue;
+            }
+
+            double x = outline.LeadingEdge(y) + place.AtChordPercent / 100 * outline.Chord(y);
+            string name = $"{nameAt(new(x, y, 0))} further {number + 1}";
+            PortSearch search = placer.Find(name, [new(x, y)], dowels);
+            if (search.Dimple is not null)
+                ports.Add(search.Dimple);
+            else
+                work.Findings.Add(NoRoom(work, name, search.ThickestFound, placer.NeededThickness) with { Path = path });
+        }
+
+        return ports;
+    }
+
+    private static PortPlacer Placer(PartWork work, MeshProbe body) =>
+        new(body, work.Design.Pour.Ports.Side == Side.Starboard, work.PortDiameter, work.PortDepth, work.Wall);
+
     private static List<PortDimple> Both(PartWork work, string part, MeshProbe body, IReadOnlyList<Dowel> dowels, Func<double, double, Point2?> at)
     {
-        PortPlacer placer = new(body, work.Design.Pour.Ports.Side == Side.Starboard, work.PortDiameter, work.PortDepth, work.Wall);
+        PortPlacer placer = Placer(work, body);
         List<PortDimple> ports = [];
         foreach ((string end, double[] shares) in new[] { ("front", FrontShares), ("rear", RearShares) })
         {

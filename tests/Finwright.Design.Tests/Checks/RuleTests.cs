@@ -37,6 +37,13 @@ public sealed class RuleTests
     [InlineData("\"materials\": { \"printed\": { \"material\": \"petg-printed\", \"file\": \"own.material.json\" } }", "material-given-twice", "$.materials.printed")]
     [InlineData("\"materials\": { \"rod\": { \"file\": \"../own.material.json\" } }", "file-outside-folder", "$.materials.rod.file")]
     [InlineData("\"materials\": { \"resin\": { \"modulus_across_gpa\": 2 } }", "not-used", "$.materials.resin")]
+    [InlineData("\"pour\": { \"system\": { \"name\": \"laminating-slow\", \"file\": \"own.resin.json\" } }", "resin-given-twice", "$.pour.system")]
+    [InlineData("\"pour\": { \"system\": { \"file\": \"/tmp/own.resin.json\" } }", "file-outside-folder", "$.pour.system.file")]
+    [InlineData("\"pour\": { \"tilt_degrees\": 20 }", "not-used", "$.pour.tilt_degrees")]
+    [InlineData("\"pour\": { \"stages\": [ { \"to_percent\": 60, \"after_hours\": 0 }, { \"to_percent\": 60, \"after_hours\": 5 }, { \"to_percent\": 100, \"after_hours\": 9 } ] }", "pours-not-rising", "$.pour.stages[1].to_percent")]
+    [InlineData("\"pour\": { \"stages\": [ { \"to_percent\": 60, \"after_hours\": 0 }, { \"to_percent\": 100, \"after_hours\": 0 } ] }", "pours-not-later", "$.pour.stages[1].after_hours")]
+    [InlineData("\"pour\": { \"stages\": [ { \"to_percent\": 100, \"after_hours\": 1 } ] }", "first-pour-late", "$.pour.stages[0].after_hours")]
+    [InlineData("\"pour\": { \"stages\": [ { \"to_percent\": 90, \"after_hours\": 0 } ] }", "last-pour-low", "$.pour.stages[0].to_percent")]
     public void Check_says_which_fields_do_not_go_together(string fields, string code, string path) =>
         AssertFinds(Design(Outline, others: fields), code, path);
 

@@ -151,6 +151,26 @@ public sealed class PartPlanTests(PartFixture fixture) : IClassFixture<PartFixtu
     }
 
     [Fact]
+    public void Build_a_further_port_lies_where_the_design_puts_it()
+    {
+        PartPlan plan = fixture.Build(PartFixture.Design with { Pour = new() { Ports = new() { Further = [new() { AtDepthMm = 120, AtChordPercent = 40 }] } } }, out List<Finding> findings);
+        Assert.Empty(findings);
+        PortDimple port = Assert.Single(plan.Ports, p => p.Name.EndsWith("further 1", StringComparison.Ordinal));
+        Assert.Equal(0.12, port.Centre.Y, 9);
+        Assert.Equal(PartFixture.Blade.Outline.LeadingEdge(0.12) + 0.4 * PartFixture.Blade.Outline.Chord(0.12), port.Centre.X, 9);
+        Assert.StartsWith("blade", port.Name, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Build_a_further_port_beyond_the_tip_is_refused_with_its_place()
+    {
+        fixture.Build(PartFixture.Design with { Pour = new() { Ports = new() { Further = [new() { AtDepthMm = 799, AtChordPercent = 40 }] } } }, out List<Finding> findings);
+        Finding finding = Assert.Single(findings, f => f.Code == "port-beyond-tip");
+        Assert.Equal("$.pour.ports.further[0].at_depth_mm", finding.Path);
+        Assert.True(finding.IsError);
+    }
+
+    [Fact]
     public void Build_number_on_the_root_face_reads_the_right_way_round_and_has_its_depth()
     {
         PartPlan plan = fixture.Build(Plain with { Parts = new() { Number = "L", EngravingMm = 0.5 } }, out List<Finding> findings);
