@@ -1,0 +1,58 @@
+using Finwright.Design;
+using Finwright.Geometry.FromDesign;
+using Finwright.Making.FromDesign;
+using Finwright.Making.Quantities;
+
+namespace Finwright.Making.Tests.Quantities;
+
+public sealed class BillTests
+{
+    private static readonly PriceList PriceList = PricesFromDesign.Of(new Prices
+    {
+        FilamentPerKg = 20,
+        SpoolKg = 1,
+        ResinPerKg = 30,
+        ResinPackKg = 0.5,
+        CarbonRodPerM = 4,
+        NutEach = 0.5,
+        BoltEach = 2,
+        SundriesEach = 5,
+        EnergyPerKwh = 0.25,
+        PrinterWatts = 100,
+    });
+
+    [Fact]
+    public void Of_counts_what_is_used_and_what_must_be_bought()
+    {
+        HardwareItem[] hardware =
+        [
+            new(HardwareKind.CarbonRod, "4 mm carbon rod", 0.3, 2, "blade"),
+            new(HardwareKind.Nut, "M6 hexagon nut", 0, 2, "base"),
+            new(HardwareKind.Nut, "M6 hexagon nut", 0, 1, "blade"),
+        ];
+        // By hand: 0.25 kg · 20 + 0.01 kg · 20 + 0.6 kg · 30 + 0.6 m · 4 + 3 · 0.5 + 5 + 10 h · 0.1 kW · 0.25
+        Bill bill = Bill.Of(PriceList, 0.25, 0.01, 0.6, 36_000, hardware);
+        Assert.Equal(5 + 0.2 + 18 + 2.4 + 1.5 + 5 + 0.25, bill.Used, 9);
+        // One spool, two packs of 0.5 kg, one rod of a metre, three nuts, sundries, electricity.
+        Assert.Equal(20 + 30 + 4 + 1.5 + 5 + 0.25, bill.Bought, 9);
+        // Another copy needs no gauge.
+        Assert.Equal(bill.Used - 0.2, bill.SpareCopy, 9);
+        BillLine nuts = Assert.Single(bill.Lines, line => line.Item == "M6 hexagon nut");
+        Assert.Equal((3, 3.0), (nuts.Packs, nuts.Amount));
+    }
+
+    [Theory]
+    // A metre less the saw's 2 mm for each piece.
+    [InlineData(new[] { 0.3, 0.3, 0.3 }, 1)]
+    [InlineData(new[] { 0.5, 0.5 }, 2)]
+    [InlineData(new[] { 0.498, 0.498 }, 1)]
+    [InlineData(new[] { 1.0 }, 1)]
+    [InlineData(new[] { 0.6, 0.6, 0.3, 0.3 }, 2)]
+    [InlineData(new double[0], 0)]
+    [InlineData(new[] { 1.2 }, 2)]
+    public void RodsFor_packs_the_pieces_into_metres(double[] pieces, int rods) => Assert.Equal(rods, Bill.RodsFor(pieces));
+
+    [Fact]
+    public void Of_refuses_amounts_that_are_no_numbers() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Bill.Of(PriceList, double.NaN, 0, 0, 0, []));
+}
