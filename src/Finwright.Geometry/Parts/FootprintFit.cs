@@ -62,7 +62,7 @@ public readonly record struct FootprintFit(double Angle, double SizeX, double Si
     }
 
     /// <summary>Corners of the convex hull, counter-clockwise or clockwise, without the repeated last point.</summary>
-    internal static Point2[] Hull(IEnumerable<Point2> points)
+    public static Point2[] Hull(IEnumerable<Point2> points)
     {
         Coordinate[] corners = new ConvexHull([.. points.Select(p => new Coordinate(p.X, p.Y))], PlaneAreas.Factory).GetConvexHull().Coordinates;
         if (corners.Length == 0)
