@@ -30,9 +30,13 @@ internal sealed class LaidHeights
     private double _base, _volume, _length, _climb, _climbLength, _level;
     private long _firstLine, _leavingLine;
     private Level? _last;
+    private double _highest;
 
     /// <summary>Height laid last, metres; 0 before the first.</summary>
     public double Current { get; private set; }
+
+    /// <summary>Whether plastic was laid more than a millimetre below what was laid before; a priming line may lie a little above the first layer.</summary>
+    public bool Returns { get; private set; }
 
     /// <summary>Whether there are more heights than any part has.</summary>
     public bool Overflow => _levels.Count > Most || _spirals.Count > Most;
@@ -83,6 +87,8 @@ internal sealed class LaidHeights
         if (!_running)
             return;
         _running = false;
+        Returns |= _base < _highest - SpiralRise;
+        _highest = Math.Max(_highest, Current);
         if (Current - _base >= SpiralRise)
         {
             _spirals.Add(new(_base, Current, _volume, _length, _firstLine));

@@ -509,8 +509,9 @@ internal sealed class MotionInterpreter
         {
             if (!text.SequenceEqual(stop) && !whole.SequenceEqual(stop))
                 continue;
-            // Usual words are counted as such.
-            if (text is [(byte)'M' or (byte)'m', >= (byte)'0' and <= (byte)'9', ..])
+            // The usual words are counted as such.
+            int end = 1;
+            if (text[0] is (byte)'M' or (byte)'m' && IsStop(Code(text, ref end)))
                 return false;
             _counts.Add(stop);
             Stop(stop);
@@ -656,7 +657,7 @@ internal sealed class MotionInterpreter
             Bytes = _bytes,
             Layers = layers,
             Spirals = _heights.Spirals,
-            ReturnsToLowerHeights = Returns(layers, _heights.Spirals),
+            ReturnsToLowerHeights = _heights.Returns || Returns(layers, _heights.Spirals),
             PlasticVolume = _plastic,
             PartVolume = layers.Sum(l => l.Volume) + _heights.Spirals.Sum(s => s.Volume),
             StandingVolume = _standing,

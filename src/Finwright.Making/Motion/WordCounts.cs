@@ -56,7 +56,7 @@ internal sealed class WordCounts
             for (int i = 0; i < counts.Length; i++)
             {
                 if (counts[i] > 0)
-                    all[Name(letter, i)] = counts[i];
+                    all[Name(letter, i)] = all.GetValueOrDefault(Name(letter, i)) + counts[i];
             }
         }
     }

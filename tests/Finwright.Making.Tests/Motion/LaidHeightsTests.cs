@@ -72,10 +72,13 @@ public sealed class LaidHeightsTests
     [Fact]
     public void Parts_printed_one_after_another_are_told()
     {
-        string first = MotionText.Square(0.2) + MotionText.Square(0.4) + MotionText.Square(0.6), second = MotionText.Square(0.2, 40, 150) + MotionText.Square(0.4, 40, 150);
+        string first = string.Concat(Enumerable.Range(1, 8).Select(i => MotionText.Square(0.2 * i))), second = string.Concat(Enumerable.Range(1, 7).Select(i => MotionText.Square(0.2 * i, 40, 150)));
         MotionSummary s = MotionText.Summary("G21\nM83\n" + first + second);
-        Assert.True(s.ReturnsToLowerHeights || s.Layers.Count is 3);
-        Assert.Equal([8e-3, 8e-3, 4e-3], s.Layers.Select(l => Math.Round(l.Volume / MotionText.Filament, 9)));
+        Assert.True(s.ReturnsToLowerHeights);
+        Assert.Equal(8, s.Layers.Count);
+        Assert.All(s.Layers.Take(7), l => Assert.Equal(8e-3 * MotionText.Filament, l.Volume, 1e-18));
+        Assert.Equal(4e-3 * MotionText.Filament, s.Layers[7].Volume, 1e-18);
+        Assert.False(MotionText.Summary("G21\nM83\n" + first).ReturnsToLowerHeights);
     }
 
     [Fact]
