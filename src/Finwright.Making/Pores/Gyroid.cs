@@ -8,7 +8,7 @@ namespace Finwright.Making.Pores;
 /// </summary>
 /// <remarks>
 /// Its pores are two equal labyrinths, F above and F below the wall, that never meet: each needs its own way in
-/// and out of a part.
+/// and out (<see cref="PortOpening"/>).
 /// </remarks>
 public static class Gyroid
 {

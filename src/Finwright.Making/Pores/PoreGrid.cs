@@ -7,7 +7,7 @@ namespace Finwright.Making.Pores;
 /// <summary>The pores of a part on a grid, as air and resin see them: which cells count, how much each holds, and how the border cuts it.</summary>
 /// <remarks>
 /// Both labyrinths of the gyroid run through the whole core, so on a grid as coarse as this one they are one room; that each of them is opened is
-/// a matter of the port. In a cell that is cut by the border the core is taken to end at a plane: its direction from how the shares of
+/// checked by <see cref="PortOpening"/>. In a cell that is cut by the border the core is taken to end at a plane: its direction from how the shares of
 /// the 26 cells round it change (D. L. Youngs' weights, from memory), its place from the cell's own share.
 /// </remarks>
 public sealed class PoreGrid
