@@ -16,7 +16,7 @@ internal sealed class CureSolver
 
     // Conjugate gradients end when the root mean square error of a stage, in the system's own norm, is below this share of the step's tolerance.
     private const double LinearShare = 0.02;
-    private const double MostForLinear = 0.1; // K: a wide tolerance in time is no leave to solve badly.
+    private const double MostForLinear = 0.02; // K: a wide tolerance in time is no leave to solve badly.
     private const int MostIterations = 2000;
     private const double ShortestStep = 1e-6;
 

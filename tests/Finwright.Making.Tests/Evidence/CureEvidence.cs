@@ -1,5 +1,7 @@
 using Finwright.Making.Cure;
+using Finwright.Making.Resins;
 using Finwright.Making.Tests.Cure;
+using Finwright.Making.Voxels;
 
 namespace Finwright.Making.Tests.Evidence;
 
@@ -7,7 +9,7 @@ namespace Finwright.Making.Tests.Evidence;
 internal static class CureEvidence
 {
     /// <summary>The cases, each worked out once.</summary>
-    public static IReadOnlyList<EvidenceRow> Rows { get; } = [.. Slabs(), .. Convection()];
+    public static IReadOnlyList<EvidenceRow> Rows { get; } = [.. Slabs(), .. Edge(), .. Parts(), .. Cups(), .. Convection()];
 
     private static IEnumerable<EvidenceRow> Slabs()
     {
@@ -30,6 +32,47 @@ internal static class CureEvidence
             yield return new(Topic, $"{name}: outer face of the wall, °C", Source, outside, cure.WallOutside.Temperature - CureCases.IcePoint, kelvins, reason);
             yield return new(Topic, $"{name}: conversion 0.6 in the middle, min", Source, gel, cure.GelAtCentre / 60, share * gel, "cells and steps");
         }
+    }
+
+    private static IEnumerable<EvidenceRow> Edge()
+    {
+        SlabCure more = CureSlab.Solve(CureCases.Slab(CureCases.Infusion, 0.012, 8.08));
+        yield return new("Cure of a slab between two printed walls of 1.2 mm, 22 °C", "12 mm, still air, 1 % more cooling (h 8.08): peak in the middle, °C", "Numerical reference, scipy", 162.70, more.Centre.Temperature - CureCases.IcePoint, 3, "as for the case itself");
+    }
+
+    private static IEnumerable<EvidenceRow> Parts()
+    {
+        const string Topic = "Cure of a part in three dimensions";
+        foreach ((string name, double scale, double coefficient, double peak, double kelvins) in new (string, double, double, double, double)[]
+        {
+            ("rates times 0.4, still air (h 8)", 0.4, 8, 28.547, 0.15),
+            ("rates times 6, water (h 300)", 6, 300, 111.80, 2.5),
+        })
+        {
+            PartVoxels voxels = CureBoxes.Box(new(0.06, 0.06, 0.0144), new(0, 0, 0.0012), new(0.03, 0.03, 0.0008), 0.3, false);
+            PartCureCase part = new() { Resin = CureCases.Scaled(scale), InfillShare = 0, WallThickness = 0.0012, Room = CureCases.IcePoint + 22, InAir = SurfaceCooling.Fixed(coefficient), Options = new() };
+            yield return new(Topic, $"12 mm between walls of 1.2 mm, cells of 0.8 mm that hold both, {name}: peak, °C", "Numerical reference, scipy: the slab above", peak, PartCure.Solve(voxels, part).Resin.Temperature - CureCases.IcePoint, kelvins, "cells that hold wall and resin together");
+        }
+
+        ResinSystem inert = CureCases.Infusion with { Kinetics = new(0, 50e3, 0, 50e3, 0, 1, 0, 0, 0.6) };
+        PartCureCase cooled = new() { Resin = inert, InfillShare = 0, WallThickness = 0, Room = 300, InAir = SurfaceCooling.Fixed(20), Pours = [new(0, double.PositiveInfinity, 350)], Duration = 1200, Options = new(0.005) };
+        PartCureResult box = PartCure.Solve(CureBoxes.Box(new(0.040, 0.030, 0.020), new(0, 0, 0), new(0.00125, 0.00125, 0.00125), 0.37), cooled);
+        (double mean, double centre) = ExactSlab.Box(0.040, 0.030, 0.020, 20, inert.Conductivity, inert.Density * inert.HeatCapacity, 1200);
+        const string Exact = "Exact: product of three slabs' series, Carslaw and Jaeger, from memory";
+        yield return new(Topic, "Box of 40 by 30 by 20 mm cooling for 20 min (h 20), off the grid: mean over the beginning", Exact, mean, (box.History[^1].Mean - 300) / 50, 0.003, "a sixteenth of the least edge, second order");
+        yield return new(Topic, "The same: middle over the beginning", Exact, centre, (box.History[^1].Hottest - 300) / 50, 0.005, "a sixteenth of the least edge, second order");
+    }
+
+    private static IEnumerable<EvidenceRow> Cups()
+    {
+        const string Topic = "Resin in a cup: 100 g, 70 mm, from 25 °C in a room of 22 °C, 8 W/(m² K)";
+        const string Source = "Numerical reference, scipy: LSODA to 1e-10";
+        CupRun cup = CupModel.Solve(new() { Resin = CureCases.Infusion, Mass = 0.1, Diameter = 0.07, StartTemperature = CureCases.IcePoint + 25, RoomTemperature = CureCases.IcePoint + 22, Cooling = SurfaceCooling.Fixed(8), Duration = 4 * 3600 });
+        yield return new(Topic, "Peak, °C", Source, 212.645, cup.Peak.Temperature - CureCases.IcePoint, 0.5, "steps");
+        yield return new(Topic, "When, min", Source, 89.65, cup.Peak.Time / 60, 0.1, "steps");
+        yield return new(Topic, "Conversion 0.6, min", Source, 86.72, cup.Gel / 60, 0.1, "steps");
+        yield return new(Topic, "After an hour, °C", Source, 42.63, cup.TemperatureAt(3600) - CureCases.IcePoint, 0.05, "steps");
+        yield return new(Topic, "Gel of a thin layer kept at 40 °C, min", "Numerical reference, scipy: quad", 10463.437 / 60, SheetFit.GelTime(CureCases.Infusion, 313.15) / 60, 0.02, "rounding");
     }
 
     private static IEnumerable<EvidenceRow> Convection()

@@ -1,0 +1,92 @@
+using Finwright.Making.Cure;
+
+namespace Finwright.Making.Tests.Cure;
+
+public sealed class CureBandTests
+{
+    private const double Ice = CureCases.IcePoint;
+
+    [Fact]
+    public void Band_of_a_slab_at_the_edge_is_wide_and_says_so()
+    {
+        SlabBand edge = CureBand.Of(CureCases.Slab(CureCases.Infusion, 0.012, 8), TestContext.Current.CancellationToken);
+        Assert.True(edge.IsNearCritical);
+        Assert.True(edge.Low.Centre.Temperature < Ice + 35 && edge.Nominal.Centre.Temperature > Ice + 150 && edge.High.Centre.Temperature > Ice + 200);
+        // 1 % of cooling moves this peak by 2.34 K (numerical reference, scipy): 234 K for the whole logarithm; over ±5 % the curve bends, hence 25 %.
+        Assert.Equal(234, edge.Sensitivity, 0.25 * 234);
+    }
+
+    [Fact]
+    public void Band_of_a_slow_slab_is_not_near_critical()
+    {
+        SlabBand mild = CureBand.Of(CureCases.Slab(CureCases.Scaled(0.3), 0.010, 8), TestContext.Current.CancellationToken);
+        Assert.False(mild.IsNearCritical);
+        Assert.InRange(mild.IgnitionShare, 0.1, 0.8);
+        Assert.True(mild.Low.Centre.Temperature < mild.Nominal.Centre.Temperature && mild.Nominal.Centre.Temperature < mild.High.Centre.Temperature);
+    }
+
+    [Fact]
+    public void Share_of_ignition_follows_heat_over_loss()
+    {
+        SlabCase slab = CureCases.Slab(CureCases.Infusion, 0.002, 8) with { WallThickness = 0 };
+        double one = Ignition.OfSlab(slab);
+        Assert.Equal(2 * one, Ignition.OfSlab(slab with { RateFactor = 2 }), 1e-9);
+        // Worked by hand: e q L/2 (E/(R T²)) (1/h + L/2/(3k)); with k1 left out, E = 44289 and the greatest of α^m (1-α)^n at m/(m+n).
+        SlabCase simple = slab with { Resin = CureCases.Infusion with { Kinetics = CureCases.Infusion.Kinetics with { Rate1 = 0 } } };
+        const double R = 8.314462618, T = 295.15, M = 0.39845, N = 1.5361;
+        double a = M / (M + N), q = 460e3 * 1150 * 3574.1 * Math.Exp(-44289 / (R * T)) * Math.Pow(a, M) * Math.Pow(1 - a, N);
+        Assert.Equal(Math.E * q * 0.001 * 44289 / (R * T * T) * (1 / 8.0 + 0.001 / 0.6), Ignition.OfSlab(simple), 1e-4);
+    }
+
+    [Fact]
+    public void Thickest_pour_stays_below_its_limit_and_a_little_more_does_not()
+    {
+        SlabCase slab = CureCases.Slab(CureCases.Scaled(0.5), 0.01, 9) with { InfillShare = 0.15 };
+        foreach (PourCaution caution in Enum.GetValues<PourCaution>())
+        {
+            ThickestPour found = ThickestPour.Find(slab, Ice + 60, caution, TestContext.Current.CancellationToken);
+            Assert.Equal(ThicknessStatus.Found, found.Status);
+            Assert.True(found.IsMonotone);
+            SlabCase end = caution == PourCaution.High ? slab with { RateFactor = 2, CoolingFactor = 0.7 } : slab;
+            double Peak(double thickness) => CureSlab.Solve(end with { Thickness = thickness }, TestContext.Current.CancellationToken).Centre.Temperature;
+            // A quarter of a millimetre to each side: near the edge a peak moves by kelvins over a tenth.
+            Assert.True(Peak(found.Thickness - 2.5e-4) < Ice + 60);
+            Assert.True(Peak(found.Thickness + 2.5e-4) > Ice + 60);
+        }
+
+        Assert.True(ThickestPour.Find(slab, Ice + 60, PourCaution.Nominal, TestContext.Current.CancellationToken).Thickness > ThickestPour.Find(slab, Ice + 60, PourCaution.High, TestContext.Current.CancellationToken).Thickness);
+    }
+
+    [Fact]
+    public void Thickest_pour_says_when_there_is_none()
+    {
+        SlabCase slab = CureCases.Slab(CureCases.Scaled(0.5), 0.01, 9);
+        Assert.Equal(ThicknessStatus.NoneIsThinEnough, ThickestPour.Find(slab, slab.Surroundings, PourCaution.High, TestContext.Current.CancellationToken).Status);
+        Assert.Equal(ThicknessStatus.AllStayBelow, ThickestPour.Find(slab, 1000, PourCaution.High, TestContext.Current.CancellationToken).Status);
+    }
+
+    [Fact]
+    public void Slow_casting_resin_of_16_millimetres_in_still_air_lands_near_50_degrees()
+    {
+        // Common practice, no source: a thick part near 16 mm lands near 50 °C, thicker ones come near softening. The factor on the rates is chosen for it.
+        double Peak(double thickness, double factor) => CureSlab.Solve(CureCases.Slab(CureCases.Scaled(factor), thickness, 9) with
+        {
+            InfillShare = 0.15,
+            StartTemperature = Ice + 20,
+            Surroundings = Ice + 20,
+            Duration = 48 * 3600,
+        }, TestContext.Current.CancellationToken).Centre.Temperature - Ice;
+        double low = 0.5, high = 1;
+        while (high - low > 1e-4)
+        {
+            double middle = (low + high) / 2;
+            if (Peak(0.016, middle) < 50)
+                low = middle;
+            else
+                high = middle;
+        }
+
+        Assert.InRange(low, 0.7, 0.85);
+        Assert.True(Peak(0.020, low) > 70 && Peak(0.012, low) < 35);
+    }
+}
