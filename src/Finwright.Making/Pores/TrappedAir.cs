@@ -76,11 +76,7 @@ public sealed class TrappedAir
         if (first.Cells.Count != _grid.Count || second.Cells.Count != _grid.Count)
             throw new ArgumentException("Both results must be of this grid and keep their cells.", nameof(first));
         for (int cell = 0; cell < _grid.Count; cell++)
-        {
             _fraction[cell] = Math.Min(first.Cells[cell], second.Cells[cell]);
-            _spill[cell] = 0;
-        }
-
         Measure(first.Up);
         Array.Clear(_spill);
         List<TrappedRegion> regions = [];
@@ -167,7 +163,12 @@ public sealed class TrappedAir
         for (int cell = 0; cell < _grid.Count; cell++)
             _level[cell] = LevelOf(_top[cell]);
         int highest = -1;
-        for (int vent = 0; vent < vents.Count; vent++)
+        // Where two vents meet in a cell the first keeps it, so the higher one comes first.
+        int[] order = new int[vents.Count];
+        for (int i = 0; i < order.Length; i++)
+            order[i] = i;
+        Array.Sort(order, (a, b) => vents[b].Top(unit).CompareTo(vents[a].Top(unit)));
+        foreach (int vent in order)
             reach[vent] = Open(vents[vent], unit, ref highest);
 
         // Each cell is settled when it is first reached: cells come in falling order of their lowest place on the way, so no later way is better.
@@ -223,7 +224,6 @@ public sealed class TrappedAir
         void Start(int cell, ref int highest)
         {
             int spill = Math.Min(ventLevel, _level[cell]);
-            // Where two vents meet in a cell the first keeps it; they stand as high but for the size of their mouths.
             if (_spill[cell] >= 0)
                 return;
             _spill[cell] = spill;

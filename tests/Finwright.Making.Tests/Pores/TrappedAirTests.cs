@@ -121,6 +121,16 @@ public sealed class TrappedAirTests
     }
 
     [Fact]
+    public void Of_two_vents_in_one_cell_the_higher_counts_whichever_is_named_first()
+    {
+        PartVoxels box = Box(0.004, 10, 5, 5);
+        PourPort low = new(new(0, 0.010, 0.0125), new(-1, 0, 0), 1e-6), high = new(new(0, 0.010, 0.0155), new(-1, 0, 0), 1e-6);
+        // Above the higher pin-hole: 4.5 mm of 40 × 20 mm.
+        Assert.Equal(0.0045 * 0.040 * 0.020, Trapped(box, new(0, 0, 1), low, high), 1e-9);
+        Assert.Equal(0.0045 * 0.040 * 0.020, Trapped(box, new(0, 0, 1), high, low), 1e-9);
+    }
+
+    [Fact]
     public void Spill_levels_agree_with_rooms_found_one_level_after_another()
     {
         // Random walls in a small box. Brute force: for each height the cells at or above it, joined through all 26 neighbours; air at a cell is free until
