@@ -14,4 +14,7 @@ public enum CureStatus
 
     /// <summary>Steps became shorter than a microsecond: the heat runs away faster than can be followed, or the case makes no sense.</summary>
     StepTooShort,
+
+    /// <summary>No resin went into the part: it has no core, or no pour reaches it. Temperatures are those of the empty part, peaks that of the room.</summary>
+    NothingPoured,
 }

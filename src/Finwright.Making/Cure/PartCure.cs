@@ -220,11 +220,17 @@ public static class PartCure
                 handling = Math.Max(handling, _handling.Times[i]);
             }
 
+            if (!(mass > 0))
+            {
+                gel = handling = double.PositiveInfinity;
+                status = status == CureStatus.Done ? CureStatus.NothingPoured : status;
+            }
+
             CureMoment end = _history[^1];
             return new()
             {
                 Status = status,
-                Resin = new(_resin.Value, _resin.Time),
+                Resin = mass > 0 ? new(_resin.Value, _resin.Time) : new(_part.Room, 0),
                 HottestPlace = _cells.Place(_hottest),
                 WallInside = new(_inside.Value, _inside.Time),
                 WallOutside = new(_outside.Value, _outside.Time),

@@ -158,6 +158,20 @@ public sealed class PartCureTests
     }
 
     [Fact]
+    public void Part_without_resin_says_so()
+    {
+        foreach ((double wall, double level) in new[] { (0.02, 1.0), (0.0012, -1.0) })
+        {
+            PartCureResult empty = Solve(CureBoxes.Box(FinSize, new(wall, wall, wall), Fine), Air(CureCases.Infusion) with { Pours = [new(0, level, Ice + 20)] });
+            Assert.Equal(CureStatus.NothingPoured, empty.Status);
+            Assert.Equal(0, empty.ResinMass);
+            Assert.Equal(Ice + 20, empty.Resin.Temperature, 1e-9);
+            Assert.True(double.IsPositiveInfinity(empty.GelEverywhere));
+            Assert.All(empty.History, m => Assert.True(double.IsFinite(m.Hottest + m.Mean + m.WallInside + m.WallOutside + m.MeanConversion + m.LeastConversion)));
+        }
+    }
+
+    [Fact]
     public void Cases_that_are_none_are_refused()
     {
         PartVoxels voxels = CureBoxes.Box(FinSize, Wall, Fine);
