@@ -52,6 +52,30 @@ internal static class RingAreas
         return inside;
     }
 
+    /// <summary>Distance from a point along a direction to the first ring, metres; infinite when there is none.</summary>
+    /// <param name="rings">The rings.</param>
+    /// <param name="from">The point.</param>
+    /// <param name="direction">Unit vector.</param>
+    public static double Clear(IReadOnlyList<IReadOnlyList<Point2>> rings, Point2 from, Point2 direction)
+    {
+        double least = double.PositiveInfinity;
+        foreach (IReadOnlyList<Point2> ring in rings)
+        {
+            for (int i = 0; i < ring.Count; i++)
+            {
+                Point2 a = ring[i] - from, b = ring[(i + 1) % ring.Count] - from;
+                double sideA = direction.Cross(a), sideB = direction.Cross(b);
+                if (sideA > 0 == sideB > 0)
+                    continue;
+                double along = (a + sideA / (sideA - sideB) * (b - a)).Dot(direction);
+                if (along >= 0)
+                    least = Math.Min(least, along);
+            }
+        }
+
+        return least;
+    }
+
     /// <summary>The rings as one figure; each hole goes to the smallest outer ring round it.</summary>
     public static NetTopologySuite.Geometries.Geometry ToFigure(IReadOnlyList<IReadOnlyList<Point2>> rings)
     {
@@ -97,14 +121,16 @@ internal static class RingAreas
         return rings;
     }
 
-    /// <summary>The figure less a margin along its whole edge. Corners stay sharp.</summary>
+    /// <summary>The figure less everything nearer to its edge than a margin.</summary>
     /// <param name="figure">What is shrunk.</param>
     /// <param name="by">Margin, metres, above 0.</param>
     public static NetTopologySuite.Geometries.Geometry Shrunk(NetTopologySuite.Geometries.Geometry figure, double by)
     {
-        // The library's own thinning of points moves the area by up to 5e-4; none is wanted.
-        BufferParameters sharp = new() { JoinStyle = NetTopologySuite.Operation.Buffer.JoinStyle.Mitre, SimplifyFactor = 0 };
-        return BufferOp.Buffer(figure, -by, sharp);
+        // Round joins: with sharp ones the library draws lines to and fro at every corner of a curve, ten to fifty times as slow. Its own
+        // thinning of points, a hundredth of the margin, moves the area by up to 5e-4; this much moves it by 1e-5 and takes a third of the time
+        // of none (measured on the demo blades).
+        BufferParameters round = new(16) { SimplifyFactor = 3e-4 };
+        return BufferOp.Buffer(figure, -by, round);
     }
 
     /// <summary>What two figures share.</summary>

@@ -101,8 +101,9 @@ public sealed class LayerSlicerTests
         Layer layer = part.Layers[20];
         Assert.Equal(3, layer.Outline.Count);
         Assert.Equal(3, layer.Core.Count);
-        // A hexagon of 8 mm across flats grows by 2 × 1.35 mm; its area is 2√3 (s/2)². The circle, its corners kept sharp, grows the same way.
-        double inside = (60e-3 - 2 * T) * (30e-3 - 2 * T) - 2 * Math.Sqrt(3) * Math.Pow(4e-3 + T, 2) - Math.PI * Math.Pow(5e-3 + T, 2);
+        // A hexagon of 8 mm across flats, area 2√3 (s/2)² and perimeter 4√3 (s/2), grown by 1.35 mm all round (Steiner's formula).
+        double hexagonGrown = 2 * Math.Sqrt(3) * Math.Pow(4e-3, 2) + 4 * Math.Sqrt(3) * 4e-3 * T + Math.PI * T * T;
+        double inside = (60e-3 - 2 * T) * (30e-3 - 2 * T) - hexagonGrown - Math.PI * Math.Pow(5e-3 + T, 2);
         Assert.Equal(1, layer.InsideArea / inside, 1e-4);
     }
 
@@ -116,7 +117,8 @@ public sealed class LayerSlicerTests
         Assert.Equal(full, part.Layers[24].CoreArea, 1e-9);
         Assert.Equal(full - 1e-4, part.Layers[25].CoreArea, 1e-9);
         Assert.Equal(full - 1e-4, part.Layers[29].CoreArea, 1e-9);
-        Assert.Equal(full - Math.Pow(10e-3 + 2 * T, 2), part.Layers[40].CoreArea, 1e-9);
+        // Steiner's formula; tolerance: its quarter circles are of 16 chords.
+        Assert.Equal(full - 1e-4 - 4 * 10e-3 * T - Math.PI * T * T, part.Layers[40].CoreArea, 2e-8);
         Assert.Equal(full - 1e-4, part.Layers[54].CoreArea, 1e-9);
         Assert.Equal(full, part.Layers[55].CoreArea, 1e-9);
     }
