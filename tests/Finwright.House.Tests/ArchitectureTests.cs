@@ -8,7 +8,7 @@ public sealed class ArchitectureTests
     private static readonly Dictionary<string, string[]> Allowed = new(StringComparer.Ordinal)
     {
         ["Finwright.Numerics"] = [],
-        ["Finwright.Design"] = [],
+        ["Finwright.Design"] = ["Finwright.Numerics"],
         ["Finwright.Geometry"] = ["Finwright.Numerics", "Finwright.Design"],
         ["Finwright.Water"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry"],
         ["Finwright.Strength"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry"],

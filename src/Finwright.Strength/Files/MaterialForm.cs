@@ -1,3 +1,4 @@
+using Finwright.Design.DataFiles;
 using Finwright.Numerics;
 using Finwright.Strength.Materials;
 
@@ -11,6 +12,12 @@ namespace Finwright.Strength.Files;
 internal sealed record MaterialForm(string Kind, Type Type, IReadOnlyList<MaterialField> Fields, Func<MaterialTexts, IReadOnlyDictionary<string, Ranged>, Material> Create)
 {
     public static IReadOnlyList<MaterialForm> All { get; } = [PrintedPlastic(), CastResin(), Rod(), Metal(), Sheet()];
+
+    /// <summary>The kinds as their files know them.</summary>
+    public static DataSubject Subject { get; } = new("material", [.. All.Select(f => f.Data)]);
+
+    /// <summary>Kind and fields as the file knows them.</summary>
+    public DataForm Data => new(Kind, [.. Fields.Select(f => f.Data)]);
 
     public static MaterialForm Of(Material material) => All.First(form => form.Type == material.GetType());
 

@@ -1,3 +1,4 @@
+using Finwright.Design.DataFiles;
 using Finwright.Numerics;
 using Finwright.Strength.Materials;
 
@@ -21,9 +22,9 @@ public sealed record MaterialNumber(string Field, double Value, double Low, doub
         [
             .. MaterialForm.Of(material).Fields.Select(field =>
             {
-                Ranged number = field.Get(material);
-                MaterialSource source = material.Sources[field.Key];
-                return new MaterialNumber(field.Key, field.FromSi(number.Value), field.FromSi(number.Low), field.FromSi(number.High), MaterialReader.Words[(int)source.Certainty], source.Text);
+                Ranged number = field.Data.FromSi(field.Get(material));
+                MaterialSource source = material.Sources[field.Data.Key];
+                return new MaterialNumber(field.Data.Key, number.Value, number.Low, number.High, DataSheetFile.Words[(int)source.Certainty], source.Text);
             }),
         ];
     }

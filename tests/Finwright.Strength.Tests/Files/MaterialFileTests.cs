@@ -120,6 +120,18 @@ public sealed class MaterialFileTests
         Assert.Empty(MaterialFile.Read(Encoding.UTF8.GetBytes(text)).Findings);
     }
 
+    [Fact]
+    public void Number_may_stand_alone_and_then_has_no_range_and_no_source()
+    {
+        string text = Encoding.UTF8.GetString(Bytes(MaterialLibrary.Find("brass")!));
+        int at = text.IndexOf("\"density_kg_per_m3\"", StringComparison.Ordinal);
+        MaterialReading reading = MaterialFile.Read(Encoding.UTF8.GetBytes(text[..at] + "\"density_kg_per_m3\": 8400 }"));
+        Assert.Empty(reading.Findings);
+        Assert.Equal(Ranged.Exact(8400), reading.Material!.Density);
+        Assert.Equal(Certainty.Judgement, reading.Material.Sources["density_kg_per_m3"].Certainty);
+        Assert.Equal("out-of-range", Assert.Single(MaterialFile.Read(Encoding.UTF8.GetBytes(text[..at] + "\"density_kg_per_m3\": 8.4 }")).Findings).Code);
+    }
+
     private static byte[] Bytes(Material material)
     {
         using MemoryStream stream = new();

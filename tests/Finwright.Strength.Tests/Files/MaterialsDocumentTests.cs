@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text;
-using Finwright.Numerics;
 using Finwright.Strength.Files;
 using Finwright.Strength.Materials;
 
@@ -30,12 +29,10 @@ public sealed class MaterialsDocumentTests
         foreach (Material material in MaterialLibrary.All)
         {
             text.Append(CultureInfo.InvariantCulture, $"\n### {material.Title}: `{material.Name}`\n{material.Remark}\n\n| Field | Value | Range | How sure | Source |\n| --- | ---: | --- | --- | --- |\n");
-            foreach (MaterialField field in MaterialForm.Of(material).Fields)
+            foreach (MaterialNumber number in MaterialNumber.Of(material))
             {
-                Ranged number = field.Get(material);
-                MaterialSource source = material.Sources[field.Key];
-                string range = number.Low < number.High ? $"{field.FromSi(number.Low)} to {field.FromSi(number.High)}" : "";
-                text.Append(CultureInfo.InvariantCulture, $"| `{field.Key}` | {field.FromSi(number.Value)} | {range} | {MaterialReader.Words[(int)source.Certainty]} | {source.Text} |\n");
+                string range = number.Low < number.High ? $"{number.Low} to {number.High}" : "";
+                text.Append(CultureInfo.InvariantCulture, $"| `{number.Field}` | {number.Value} | {range} | {number.Certainty} | {number.Source} |\n");
             }
         }
 

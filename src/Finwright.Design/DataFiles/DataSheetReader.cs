@@ -1,12 +1,11 @@
 using System.Text.Json;
-using Finwright.Design;
 using Finwright.Numerics;
-using Finwright.Strength.Materials;
 
-namespace Finwright.Strength.Files;
+namespace Finwright.Design.DataFiles;
 
-/// <summary>Builds a material from its JSON tree and says everything that does not fit.</summary>
-internal sealed class MaterialReader
+/// <summary>Builds a data sheet from its JSON tree and says everything that does not fit.</summary>
+/// <param name="subject">What the sheet is about.</param>
+internal sealed class DataSheetReader(DataSubject subject)
 {
     // Longest text; a source may name several papers.
     private const int TextLength = 500;
@@ -17,14 +16,11 @@ internal sealed class MaterialReader
 
     private readonly List<Finding> _findings = [];
 
-    /// <summary>The words for how sure a number is, in the order of <see cref="Certainty"/>.</summary>
-    public static IReadOnlyList<string> Words { get; } = ["published", "derived", "common-practice", "from-memory", "judgement"];
-
-    public MaterialReading Read(JsonElement root)
+    public DataReading Read(JsonElement root)
     {
         if (root.ValueKind is not JsonValueKind.Object)
         {
-            Report("wrong-type", "$", "A material file is one group in braces { }.", "Copy a material of the library and change it.");
+            Report("wrong-type", "$", $"A {subject.What} file is one group in braces {{ }}.", $"Copy a {subject.What} of the library and change it.");
             return new(null, _findings);
         }
 
@@ -33,62 +29,71 @@ internal sealed class MaterialReader
             Report("unknown-format", "$.format", $"Format {Shown(format.ToString())} is not known; this program reads format 1.", "Write 1, or use a newer program.");
         else if (!given.ContainsKey("format"))
             Missing("$", "format", "Write \"format\": 1.");
-        string name = Text(given, "name", NameLength), title = Text(given, "title", TextLength), kind = Text(given, "kind", TextLength), remark = Text(given, "remark", TextLength);
+        bool hasKinds = subject.Forms[0].Kind is not null;
+        string name = Text(given, "name", NameLength), title = Text(given, "title", TextLength), kind = hasKinds ? Text(given, "kind", TextLength) : "", remark = Text(given, "remark", TextLength);
         if (name.Length > 0 && !name.All(c => c is >= 'a' and <= 'z' or >= '0' and <= '9' or '-'))
             Report("bad-name", "$.name", $"\"{Shown(name)}\" cannot be a name: it goes into commands and design files.", "Use small letters, digits and hyphens only.");
 
-        string kinds = string.Join(", ", MaterialForm.All.Select(f => f.Kind));
-        MaterialForm? form = MaterialForm.All.FirstOrDefault(f => f.Kind == kind);
+        DataForm? form = hasKinds ? subject.Forms.FirstOrDefault(f => f.Kind == kind) : subject.Forms[0];
         if (form is null)
         {
             if (kind.Length > 0)
-                Report("unknown-word", "$.kind", $"\"{Shown(kind)}\" is not a kind of material.", $"Choose one of: {kinds}.");
+                Report("unknown-word", "$.kind", $"\"{Shown(kind)}\" is not a kind of {subject.What}.", $"Choose one of: {string.Join(", ", subject.Forms.Select(f => f.Kind))}.");
             return new(null, _findings);
         }
 
-        foreach (string key in given.Keys.Where(key => !TextKeys.Contains(key, StringComparer.Ordinal) && form.Fields.All(f => f.Key != key)))
+        string called = form.Kind ?? subject.What;
+        foreach (string key in given.Keys.Where(key => !(TextKeys.Contains(key, StringComparer.Ordinal) && (hasKinds || key is not "kind")) && form.Fields.All(f => f.Key != key)))
         {
-            Report("unknown-field", Path("$", key), $"\"{Shown(key)}\" is not a field of a {form.Kind}, so it would change nothing.",
+            Report("unknown-field", Path("$", key), $"\"{Shown(key)}\" is not a field of a {called}, so it would change nothing.",
                 $"Take it out. Known here: {string.Join(", ", form.Fields.Select(f => f.Key))}.");
         }
 
-        Dictionary<string, Ranged> numbers = new(StringComparer.Ordinal);
-        Dictionary<string, MaterialSource> sources = new(StringComparer.Ordinal);
-        foreach (MaterialField field in form.Fields)
+        Dictionary<string, DataNumber> numbers = new(StringComparer.Ordinal);
+        foreach (DataField field in form.Fields)
         {
             if (!given.TryGetValue(field.Key, out JsonElement group))
-                Missing("$", field.Key, $"Give its value, low, high, certainty and source; a {form.Kind} of the library shows how.");
+            {
+                if (!field.Optional)
+                    Missing("$", field.Key, $"Give its value, low, high, certainty and source; a {called} of the library shows how.");
+            }
+            else if (group.ValueKind is JsonValueKind.Number)
+            {
+                if (Within(field, group, field.Key, Path("$", field.Key)) is double alone)
+                    numbers[field.Key] = new(Ranged.Exact(alone), Certainty.Judgement, DataSheetFile.NoSource);
+            }
             else if (group.ValueKind is not JsonValueKind.Object)
-                Report("wrong-type", Path("$", field.Key), $"\"{field.Key}\" must be a group with value, low, high, certainty and source.", $"Write \"{field.Key}\": {{ \"value\": …, \"low\": …, \"high\": …, \"certainty\": \"judgement\", \"source\": \"…\" }}.");
+            {
+                Report("wrong-type", Path("$", field.Key), $"\"{field.Key}\" must be a number, or a group with value, low, high, certainty and source.",
+                    $"Write \"{field.Key}\": {{ \"value\": …, \"low\": …, \"high\": …, \"certainty\": \"judgement\", \"source\": \"…\" }}.");
+            }
             else
-                Number(field, group, numbers, sources);
+            {
+                Number(field, group, numbers);
+            }
         }
 
-        return _findings.Count > 0 ? new(null, _findings) : new(form.Create(new(name, title, remark, sources), numbers), []);
+        return _findings.Count > 0 ? new(null, _findings) : new(new(name, title, form.Kind, remark, numbers), []);
     }
 
-    private void Number(MaterialField field, JsonElement group, Dictionary<string, Ranged> numbers, Dictionary<string, MaterialSource> sources)
+    private void Number(DataField field, JsonElement group, Dictionary<string, DataNumber> numbers)
     {
         string path = Path("$", field.Key);
         Dictionary<string, JsonElement> given = Members(group, path);
         foreach (string key in given.Keys.Where(key => !NumberKeys.Contains(key, StringComparer.Ordinal)))
             Report("unknown-field", Path(path, key), $"\"{Shown(key)}\" is not a part of a number, so it would change nothing.", $"Take it out. Known here: {string.Join(", ", NumberKeys)}.");
         double? value = One(field, given, "value", path), low = One(field, given, "low", path), high = One(field, given, "high", path);
-        if (value is double v && low is double l && high is double h)
-        {
-            if (l > v || v > h)
-                Report("range-order", path, $"low {l}, value {v}, high {h} do not rise: the value must lie within its range.", "Give low ≤ value ≤ high; three equal numbers for a value without a range.");
-            numbers[field.Key] = new(field.ToSi(v), field.ToSi(l), field.ToSi(h));
-        }
+        if (value > high || low > value)
+            Report("range-order", path, $"low {low}, value {value}, high {high} do not rise: the value must lie within its range.", "Give low ≤ value ≤ high; three equal numbers for a value without a range.");
 
         string source = Text(given, "source", TextLength, path), word = Text(given, "certainty", TextLength, path);
-        int certainty = Words.ToList().IndexOf(word);
+        int certainty = DataSheetFile.Words.ToList().IndexOf(word);
         if (certainty < 0 && word.Length > 0)
-            Report("unknown-word", Path(path, "certainty"), $"\"{Shown(word)}\" does not say how sure the number is.", $"Choose one of: {string.Join(", ", Words)}.");
-        sources[field.Key] = new((Certainty)Math.Max(certainty, 0), source);
+            Report("unknown-word", Path(path, "certainty"), $"\"{Shown(word)}\" does not say how sure the number is.", $"Choose one of: {string.Join(", ", DataSheetFile.Words)}.");
+        numbers[field.Key] = new(new(value ?? 0, low ?? 0, high ?? 0), (Certainty)Math.Max(certainty, 0), source);
     }
 
-    private double? One(MaterialField field, Dictionary<string, JsonElement> given, string key, string parent)
+    private double? One(DataField field, Dictionary<string, JsonElement> given, string key, string parent)
     {
         string path = Path(parent, key);
         if (!given.TryGetValue(key, out JsonElement element))
@@ -97,6 +102,11 @@ internal sealed class MaterialReader
             return null;
         }
 
+        return Within(field, element, key, path);
+    }
+
+    private double? Within(DataField field, JsonElement element, string key, string path)
+    {
         if (element.ValueKind is not JsonValueKind.Number || !element.TryGetDouble(out double number) || !double.IsFinite(number))
         {
             Report("wrong-type", path, $"\"{key}\" must be a number; it is {Shown(element.GetRawText())}.", "Write the number without quotes and without its unit, with a decimal point.");
