@@ -45,7 +45,7 @@ public static class PartSettingsReader
         if (DesignReader.Tree(bytes, out Finding? refusal) is not { } root)
             return new(null, [refusal!]) { Folder = folder };
         if (root.Kind != NodeKind.Object)
-            return new(null, [new("wrong-root", Severity.Error, JsonPath.Root, "Part settings are one group in braces { }; this file holds something else.", "Start from docs/part-settings.md.") { Line = 1 }]) { Folder = folder };
+            return new(null, [new("wrong-root", Severity.Error, JsonPath.Root, "Part settings are one group in braces { }; this file holds something else.", "Start from the example in docs/part-settings.md.") { Line = 1 }]) { Folder = folder };
 
         List<Finding> findings = [];
         DesignBuilder builder = new(findings);

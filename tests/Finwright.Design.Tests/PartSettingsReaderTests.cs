@@ -49,5 +49,15 @@ public sealed class PartSettingsReaderTests
         }
     }
 
+    [Fact]
+    public void The_example_in_the_documentation_reads_without_a_finding()
+    {
+        string text = File.ReadAllText(Path.Combine(Repository.Root, "docs", "part-settings.md"));
+        int start = text.IndexOf("```json", StringComparison.Ordinal) + "```json".Length;
+        PartSettingsReading reading = Read(text[start..text.IndexOf("```", start, StringComparison.Ordinal)]);
+        Assert.Empty(reading.Findings);
+        Assert.Equal(2, reading.Settings!.Ports.Count);
+    }
+
     private static PartSettingsReading Read(string text) => PartSettingsReader.Read(Encoding.UTF8.GetBytes(text));
 }

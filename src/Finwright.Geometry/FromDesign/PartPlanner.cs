@@ -106,7 +106,7 @@ internal sealed class PartPlanner(PartWork work, ISolidKernel kernel, IProgress<
     {
         if (result.Mesh.TriangleCount == 0)
             throw new SolidException($"nothing is left of the {draft.Name}.");
-        return new(draft.Name, result.Mesh, result.Volume, result.PieceCount, result.SealedVoidCount, LaidPart.Lay(result.Mesh.Points(), draft.Ways, work.Room)) { IsGauge = draft.IsGauge };
+        return new(draft.Name, result.Mesh, result.Volume, result.PieceCount, result.SealedVoidCount, LaidPart.Lay(result.Mesh.Points(), draft.Ways, work.Room)) { IsGauge = draft.IsGauge, Ways = draft.AllWays };
     }
 
     private void Check(PrintPart part, Draft draft, TriangleMesh wholeBlade, IReadOnlyList<CutPlane> cuts)

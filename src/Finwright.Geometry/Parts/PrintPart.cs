@@ -14,6 +14,9 @@ public sealed record PrintPart(string Name, TriangleMesh Mesh, double Volume, in
     /// <summary>Whether it is the fit gauge, which is printed first and is no part of the fin.</summary>
     public bool IsGauge { get; init; }
 
+    /// <summary>Ways it could rest on the bed, whatever the design asks for.</summary>
+    public IReadOnlyList<Resting> Ways { get; init; } = [];
+
     /// <summary>From design axes to the part's own bed axes: z up, the part in the corner of x, y, z ≥ 0.</summary>
     public Placement PrintPlacement => Laid.Placement;
 
