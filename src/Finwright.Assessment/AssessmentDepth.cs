@@ -21,6 +21,15 @@ public enum AssessmentDepth
     /// <summary>Everything up to the parts on the bed: seconds.</summary>
     Parts,
 
-    /// <summary>Water, strength and parts.</summary>
+    /// <summary>Parts, and how they are printed: seconds.</summary>
+    Print,
+
+    /// <summary>Print, and how the parts are poured: seconds.</summary>
+    Pour,
+
+    /// <summary>Pour, how it cures, and what all of it takes: half a minute.</summary>
+    Cure,
+
+    /// <summary>Water, strength, parts, print, pour and cure.</summary>
     Everything,
 }

@@ -1,5 +1,6 @@
 using Finwright.Assessment.Afloat;
 using Finwright.Assessment.Loaded;
+using Finwright.Assessment.Made;
 using Finwright.Assessment.Verdicts;
 using Finwright.Design;
 using Finwright.Geometry;
@@ -60,6 +61,18 @@ public sealed record AssessmentResult
     /// <summary>What the loads of sailing do to the fin; null when it was not reached.</summary>
     public FinLoaded? Loaded { get; init; }
 
+    /// <summary>How the parts are printed; null when it was not reached.</summary>
+    public FinPrinted? Printed { get; init; }
+
+    /// <summary>How they are poured; null when it was not reached.</summary>
+    public FinPoured? Poured { get; init; }
+
+    /// <summary>How they cure; null when it was not reached.</summary>
+    public FinCured? Cured { get; init; }
+
+    /// <summary>What all of it takes; null when it was not reached.</summary>
+    public FinPlan? Plan { get; init; }
+
     /// <summary>How the fin stands to what is asked of it in the water, worst first; empty when it was not reached.</summary>
     public IReadOnlyList<Verdict> Verdicts { get; init; } = [];
 
@@ -67,14 +80,8 @@ public sealed record AssessmentResult
     public IReadOnlyList<Verdict> StrengthVerdicts { get; init; } = [];
 
     /// <summary>Everything to buy and cut, as far as the work came.</summary>
-    public IReadOnlyList<HardwareItem> Hardware => [.. Solids?.Hardware ?? [], .. Dowels()];
+    public IReadOnlyList<HardwareItem> Hardware => Solids is null || Design is null ? [] : HardwareList.Of(Solids, Parts, Design.Parts);
 
     /// <summary>Whether anything says that the fin cannot be made as described.</summary>
     public bool HasErrors => Findings.Any(finding => finding.IsError);
-
-    private IEnumerable<HardwareItem> Dowels()
-    {
-        if (Design is not null && Parts is { Dowels.Count: > 0 } plan)
-            yield return new(HardwareKind.Dowel, $"{Design.Parts.DowelMm} mm dowel rod", Design.Parts.DowelLengthMm / 1e3, plan.Dowels.Count, plan.Cuts.Count == 1 ? "across the cut" : "across the cuts");
-    }
 }

@@ -1,13 +1,16 @@
 using System.Security.Cryptography;
 using Finwright.Assessment.Afloat;
 using Finwright.Assessment.Caching;
+using Finwright.Assessment.Made;
 using Finwright.Assessment.Stages;
 using Finwright.Assessment.Verdicts;
 using Finwright.Design;
+using Finwright.Geometry;
 using Finwright.Geometry.Blades;
 using Finwright.Geometry.FromDesign;
 using Finwright.Geometry.Outlines;
 using Finwright.Geometry.Solids;
+using Finwright.Making.FromDesign;
 using Finwright.Strength.FromDesign;
 
 namespace Finwright.Assessment;
@@ -55,7 +58,9 @@ public sealed class Assessor : IDisposable
             return WrongInput(reading, reading.Design, reading.Findings);
         List<Finding> findings = [.. reading.Findings];
         design = MaterialFiles.Embed(SectionFiles.Embed(design, reading.Folder, findings), reading.Folder, findings);
+        design = design with { Pour = ResinFromDesign.Embed(design.Pour, reading.Folder, findings) };
         MaterialsFromDesign.Of(design, findings);
+        ResinFromDesign.Of(design.Pour.System, findings);
         if (findings.Exists(finding => finding.IsError))
             return WrongInput(reading, design, findings);
         AssessmentResult result = Run(design, depth, progress, cancellation);
@@ -73,6 +78,25 @@ public sealed class Assessor : IDisposable
     {
         ArgumentNullException.ThrowIfNull(design);
         return Assess(new DesignReading(design, DesignValidation.Check(design)), depth, progress, cancellation);
+    }
+
+    /// <summary>Works out print, pour and cure of a part that comes as a mesh.</summary>
+    /// <param name="name">Name of the part, unless its settings name it.</param>
+    /// <param name="mesh">The mesh as it is printed, z up, metres.</param>
+    /// <param name="reading">Its settings; their findings are part of the answer.</param>
+    /// <param name="depth">Print, pour or cure.</param>
+    /// <param name="progress">Takes reports; null when nobody listens.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public MakingResult Make(string name, TriangleMesh mesh, PartSettingsReading reading, AssessmentDepth depth, IProgress<StageProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(mesh);
+        ArgumentNullException.ThrowIfNull(reading);
+        List<Finding> findings = [.. reading.Findings];
+        MakingResult result = reading.Settings is { } settings && !reading.HasErrors
+            ? ImportedPart.Make(settings.Name ?? name, mesh, settings, reading.Folder, depth, () => _kernel.Value, findings, progress, cancellation)
+            : new() { Name = name, Findings = [], InputIsWrong = true };
+        return result with { Findings = WorstFirst(reading.Locate(findings)) };
     }
 
     /// <summary>Lets go of the kernel.</summary>
@@ -101,7 +125,10 @@ public sealed class Assessor : IDisposable
             AssessmentDepth.Bench => Dry,
             AssessmentDepth.Strength => [.. Dry, FinStages.Loaded],
             AssessmentDepth.Parts => [FinStages.Parts],
-            AssessmentDepth.Everything => [FinStages.Parts, .. Dry, FinStages.Loaded],
+            AssessmentDepth.Print => [FinStages.Printed],
+            AssessmentDepth.Pour => [FinStages.Poured],
+            AssessmentDepth.Cure => [FinStages.Plan],
+            AssessmentDepth.Everything => [FinStages.Plan, .. Dry, FinStages.Loaded],
             _ => throw new ArgumentOutOfRangeException(nameof(depth), depth, "Unknown depth."),
         });
         FinAfloat? afloat = run.ValueOf(FinStages.Water);
@@ -125,6 +152,10 @@ public sealed class Assessor : IDisposable
             Vibration = run.ValueOf(FinStages.Vibration),
             Bench = run.ValueOf(FinStages.Bench),
             Loaded = run.ValueOf(FinStages.Loaded),
+            Printed = run.ValueOf(FinStages.Printed),
+            Poured = run.ValueOf(FinStages.Poured),
+            Cured = run.ValueOf(FinStages.Cured),
+            Plan = run.ValueOf(FinStages.Plan),
             Verdicts = afloat is null ? [] : WaterVerdicts.Of(design, afloat),
             StrengthVerdicts = run.ValueOf(FinStages.Loaded) is { } loaded ? StrengthVerdicts.Of(design, loaded, run.ValueOf(FinStages.Vibration)) : [],
         };

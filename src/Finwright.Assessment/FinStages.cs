@@ -1,11 +1,14 @@
 using Finwright.Assessment.Afloat;
 using Finwright.Assessment.Caching;
 using Finwright.Assessment.Loaded;
+using Finwright.Assessment.Made;
 using Finwright.Assessment.Stages;
 using Finwright.Design;
 using Finwright.Geometry;
 using Finwright.Geometry.Blades;
 using Finwright.Geometry.FromDesign;
+using Finwright.Making.FromDesign;
+using Finwright.Strength.FromDesign;
 using Finwright.Water.Polars;
 
 namespace Finwright.Assessment;
@@ -146,6 +149,50 @@ public static class FinStages
         design => Blank(design),
         after: [Structure, Water],
         work => LoadedWork.Of(work.Of(Structure), work.Of(Water), work.Progress, work.Cancellation));
+
+    /// <summary>Every part layer by layer: plastic, time, stops.</summary>
+    public static Stage<FinPrinted> Printed { get; } = new(
+        "printed",
+        version: 1,
+        "laying the parts down layer by layer",
+        share: 6,
+        design => Blank(design) with { Print = design.Print, Prices = design.Prices },
+        after: [Solid, Parts],
+        work => PrintWork.Of(work.Design.Print, work.Design.Prices, PartToMake.Of(work.Of(Parts), work.Of(Solid)), work.Of(Parts).Plates, work.Kernel, work.Findings, work.Progress, work.Cancellation));
+
+    /// <summary>How every part is held and poured, and which air stays.</summary>
+    public static Stage<FinPoured> Poured { get; } = new(
+        "poured",
+        version: 1,
+        "filling the pores",
+        share: 6,
+        design => Blank(design) with { Pour = design.Pour, Print = design.Print },
+        after: [Printed],
+        work => ResinFromDesign.Of(work.Design.Pour.System, work.Findings) is { } resin
+            ? PourWork.Of(work.Design.Pour, resin, work.Of(Printed).Parts, work.Findings, work.Progress, work.Cancellation)
+            : null);
+
+    /// <summary>How warm every part grows while it cures.</summary>
+    public static Stage<FinCured> Cured { get; } = new(
+        "cured",
+        version: 1,
+        "letting the resin cure",
+        share: 40,
+        design => Blank(design) with { Pour = design.Pour, Print = design.Print, Materials = new() { Printed = design.Materials.Printed } },
+        after: [Poured],
+        work => MaterialsFromDesign.Printed(work.Design.Materials.Printed, "$.materials.printed", work.Findings) is { } plastic
+            ? CureWork.Of(work.Design.Pour, work.Design.Print, work.Of(Poured), plastic.SofteningTemperature.Value, work.Progress, work.Cancellation)
+            : null);
+
+    /// <summary>What the fin takes, costs, and how long it takes.</summary>
+    public static Stage<FinPlan> Plan { get; } = new(
+        "plan",
+        version: 1,
+        "adding up",
+        share: 1,
+        design => Blank(design) with { Parts = design.Parts, Pour = design.Pour, Prices = design.Prices },
+        after: [Solid, Parts, Printed, Poured, Cured],
+        work => PlanWork.Of(work.Design, work.Of(Solid), work.Of(Parts), work.Of(Printed), work.Of(Poured), work.Of(Cured)));
 
     private static bool IsBare(FinDesign design) => design.Shape.StarboardFinish == Finish.BarePrint || design.Shape.PortFinish == Finish.BarePrint;
 

@@ -17,6 +17,9 @@ public sealed record PartToMake(string Name, TriangleMesh Mesh, Placement ToBed)
     /// <summary>Whether it is the base, printed apart from the blade.</summary>
     public bool IsBase { get; init; }
 
+    /// <summary>Whether it came as a mesh of its own and is no part of a fin.</summary>
+    public bool IsImported { get; init; }
+
     /// <summary>Pockets that something is put into while it is printed, in the axes of the mesh.</summary>
     public IReadOnlyList<PlacedFeature> Pockets { get; init; } = [];
 

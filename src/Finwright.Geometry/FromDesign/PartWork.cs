@@ -9,7 +9,6 @@ namespace Finwright.Geometry.FromDesign;
 internal sealed class PartWork(FinDesign design, BladeShape blade, FinSolids solids, ICollection<Finding> findings)
 {
     private const double Millimetres = 1e-3;
-    private const double LeastRoom = 1e-6;
 
     public FinDesign Design { get; } = design;
 
@@ -25,12 +24,8 @@ internal sealed class PartWork(FinDesign design, BladeShape blade, FinSolids sol
     /// <summary>What the print with the blade in it is called.</summary>
     public string BladeName => AsOne ? "fin" : "blade";
 
-    /// <summary>The printer's room; next to nothing, but positive, when the edge margins use the bed up.</summary>
-    public PrintRoom Room { get; } = new(
-        Math.Max(LeastRoom, (design.Print.BedXMm - 2 * design.Print.EdgeMarginMm) * Millimetres),
-        Math.Max(LeastRoom, (design.Print.BedYMm - 2 * design.Print.EdgeMarginMm) * Millimetres),
-        design.Print.BedZMm * Millimetres,
-        design.Print.EdgeMarginMm * Millimetres);
+    /// <summary>The printer's room.</summary>
+    public PrintRoom Room { get; } = RoomFromDesign.Of(design.Print);
 
     public double PartGap => Design.Print.PartGapMm * Millimetres;
 

@@ -48,4 +48,10 @@ public static class Cautions
     /// <summary>A fin that fails at sea.</summary>
     public static string Proof { get; } =
         "Prove it ashore first, then close to the beach; do not sail farther on an unproven fin than you can swim back.";
+
+    /// <summary>What to take care of at a pour.</summary>
+    public static IReadOnlyList<string> Pour => [Skin, Runaway, SealedCup, Waste];
+
+    /// <summary>What to take care of while it cures.</summary>
+    public static IReadOnlyList<string> Cure => [Runaway, SealedCup, Bath];
 }

@@ -1,3 +1,4 @@
+using Finwright.Making.Cure;
 using Finwright.Numerics;
 
 namespace Finwright.Making.Resins;
@@ -46,6 +47,20 @@ public sealed record ResinSystem
 
     /// <summary>What the maker's data sheet says of the working time; null when it says nothing.</summary>
     public PotLifeStatement? PotLife { get; init; }
+
+    /// <summary>Viscosity, Pa s; infinite once it no longer flows.</summary>
+    /// <param name="temperature">K.</param>
+    /// <param name="conversion">Share reacted.</param>
+    /// <exception cref="InvalidOperationException">The resin does not tell how it thickens.</exception>
+    public double ViscosityAt(double temperature, double conversion)
+    {
+        ResinViscosity own = Viscosity ?? throw new InvalidOperationException($"{Name} does not tell its viscosity.");
+        double gel = Kinetics.GelConversion;
+        if (conversion >= gel)
+            return double.PositiveInfinity;
+        double fresh = own.Reference * Math.Exp(own.Activation / CureRate.GasConstant * (1 / temperature - 1 / own.ReferenceTemperature));
+        return fresh * Math.Pow(gel / (gel - conversion), own.ExponentA + own.ExponentB * conversion);
+    }
 
     /// <summary>Each number's range and source, by field name of its file; empty for a system made in code.</summary>
     public IReadOnlyDictionary<string, ResinNumber> Numbers { get; init; } = new Dictionary<string, ResinNumber>(StringComparer.Ordinal);

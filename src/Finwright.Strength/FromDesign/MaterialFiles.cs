@@ -16,15 +16,25 @@ public static class MaterialFiles
         Design.Materials given = design.Materials;
         Design.Materials embedded = given with
         {
-            Printed = Embed(given.Printed, "printed"),
-            Resin = Embed(given.Resin, "resin"),
-            Rod = Embed(given.Rod, "rod"),
-            Bolt = Embed(given.Bolt, "bolt"),
-            Sheet = Embed(given.Sheet, "sheet"),
+            Printed = Embed(given.Printed, folder, Path("printed"), findings),
+            Resin = Embed(given.Resin, folder, Path("resin"), findings),
+            Rod = Embed(given.Rod, folder, Path("rod"), findings),
+            Bolt = Embed(given.Bolt, folder, Path("bolt"), findings),
+            Sheet = Embed(given.Sheet, folder, Path("sheet"), findings),
         };
         return embedded == given ? design : design with { Materials = embedded };
 
-        MaterialChoice Embed(MaterialChoice choice, string place) =>
-            choice.File is string file && BesideFile.Text("material", file, folder, $"$.materials.{place}.file", findings) is string text ? choice with { File = null, Content = text } : choice;
+        static string Path(string place) => $"$.materials.{place}.file";
+    }
+
+    /// <summary>Replaces a named material file by its text.</summary>
+    /// <param name="choice">The choice.</param>
+    /// <param name="folder">Folder beside which the file lies; null when there is none.</param>
+    /// <param name="path">JSON path of its name.</param>
+    /// <param name="findings">Receives an error when it cannot be read.</param>
+    public static MaterialChoice Embed(MaterialChoice choice, string? folder, string path, ICollection<Finding> findings)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        return choice.File is string file && BesideFile.Text("material", file, folder, path, findings) is string text ? choice with { File = null, Content = text } : choice;
     }
 }

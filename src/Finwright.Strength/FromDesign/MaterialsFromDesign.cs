@@ -13,6 +13,8 @@ public static class MaterialsFromDesign
     // Two standard deviations to each side make a range, as everywhere.
     private const double RangeDeviations = 2;
 
+    private const string UsualPlastic = "petg-printed";
+
     // The printer lays more or less than asked for (judgement).
     private const double InfillSpread = 0.1;
 
@@ -25,11 +27,11 @@ public static class MaterialsFromDesign
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(findings);
         Design.Materials given = design.Materials;
-        PrintedPlastic? printed = Find<PrintedPlastic>(given.Printed, "printed", "petg-printed", "printed plastic", findings);
-        CastResin? resin = Find<CastResin>(given.Resin, "resin", "epoxy-ambient", "resin", findings);
-        Rod? rod = Find<Rod>(given.Rod, "rod", "carbon-rod", "rod", findings);
-        Metal? bolt = Find<Metal>(given.Bolt, "bolt", "stainless-a4-70", "metal", findings);
-        Sheet? sheet = Find<Sheet>(given.Sheet, "sheet", "petg-sheet", "sheet", findings);
+        PrintedPlastic? printed = Find<PrintedPlastic>(given.Printed, "$.materials.printed", UsualPlastic, "printed plastic", findings);
+        CastResin? resin = Find<CastResin>(given.Resin, "$.materials.resin", "epoxy-ambient", "resin", findings);
+        Rod? rod = Find<Rod>(given.Rod, "$.materials.rod", "carbon-rod", "rod", findings);
+        Metal? bolt = Find<Metal>(given.Bolt, "$.materials.bolt", "stainless-a4-70", "metal", findings);
+        Sheet? sheet = Find<Sheet>(given.Sheet, "$.materials.sheet", "petg-sheet", "sheet", findings);
         if (printed is null || resin is null || rod is null || bolt is null || sheet is null)
             return null;
         printed = Adjusted(printed, given.Printed);
@@ -53,6 +55,17 @@ public static class MaterialsFromDesign
         };
     }
 
+    /// <summary>Finds the printed plastic by itself.</summary>
+    /// <param name="choice">The design's choice; its file already taken in.</param>
+    /// <param name="path">JSON path of the choice.</param>
+    /// <param name="findings">Receives an error when it is not known or no plastic.</param>
+    public static PrintedPlastic? Printed(MaterialChoice choice, string path, ICollection<Finding> findings)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        ArgumentNullException.ThrowIfNull(findings);
+        return Find<PrintedPlastic>(choice, path, UsualPlastic, "printed plastic", findings) is { } found ? Adjusted(found, choice) : null;
+    }
+
     // What the bench showed replaces the range of the data sheet.
     private static Ranged Factor(double factor, double? deviationPercent, Ranged material)
     {
@@ -61,10 +74,9 @@ public static class MaterialsFromDesign
         return new(factor, factor * material.Low / material.Value, factor * material.High / material.Value);
     }
 
-    private static T? Find<T>(MaterialChoice choice, string place, string usual, string kind, ICollection<Finding> findings)
+    private static T? Find<T>(MaterialChoice choice, string path, string usual, string kind, ICollection<Finding> findings)
         where T : Material
     {
-        string path = $"$.materials.{place}";
         Material? found;
         if (choice.Content is string content)
         {

@@ -24,6 +24,14 @@ internal static class Inputs
             },
         };
 
+    /// <summary>The number of an option, refused outside a range; null when it is not given.</summary>
+    public static double? Within(ParseResult arguments, Option<double?> option, double least, double greatest) => arguments.GetValue(option) switch
+    {
+        null => null,
+        double value when value >= least && value <= greatest => value,
+        double value => throw new WrongInputException($"{option.Name} {value} is outside {least} to {greatest}.", "Give a number within that range."),
+    };
+
     /// <summary>A whole number within a range.</summary>
     public static Option<int?> Whole(string name, string description, int minimum, int maximum) =>
         new(name)
