@@ -27,7 +27,7 @@ internal static class PrintWork
     public static FinPrinted Of(Print print, Prices prices, IReadOnlyList<PartToMake> parts, IReadOnlyList<Plate> beds, ISolidKernel kernel, ICollection<Finding> findings, IProgress<double>? progress, CancellationToken cancellation)
     {
         PrintSettings settings = PrintFromDesign.Settings(print);
-        PrinterModel printer = PrintFromDesign.Printer(print);
+        PrinterModel printer = PrinterFromDesign.Of(print.Machine);
         PrintRoom room = RoomFromDesign.Of(print);
         List<PartPrinted> printed = [];
         foreach ((int index, PartToMake part) in parts.Index())

@@ -1,6 +1,5 @@
 using Finwright.Design;
 using Finwright.Making.Layers;
-using Finwright.Making.Printing;
 
 namespace Finwright.Making.FromDesign;
 
@@ -22,28 +21,6 @@ public static class PrintFromDesign
             SolidLayers = print.SolidLayers,
             InfillShare = print.InfillPercent * PerCent,
             PlasticDensity = print.FilamentDensityGPerCm3 * GramsPerCubicCentimetre,
-        };
-    }
-
-    /// <summary>What the printer does in a second.</summary>
-    /// <param name="print">As the maker gives it.</param>
-    public static PrinterModel Printer(Print print)
-    {
-        ArgumentNullException.ThrowIfNull(print);
-        Machine machine = print.Machine;
-        double inner = machine.InnerSpeedMmPerS * Millimetres;
-        return new()
-        {
-            OuterWallSpeed = machine.OuterWallSpeedMmPerS * Millimetres,
-            InnerWallSpeed = inner,
-            SolidSpeed = inner,
-            InfillSpeed = inner,
-            TravelSpeed = machine.TravelSpeedMmPerS * Millimetres,
-            FlowLimit = machine.FlowLimitMm3PerS * 1e-9,
-            Acceleration = machine.AccelerationMmPerS2 * Millimetres,
-            LayerChange = machine.LayerChangeSeconds,
-            LeastLayerTime = machine.LeastLayerSeconds,
-            StartTime = machine.StartMinutes * 60,
         };
     }
 }
