@@ -4,7 +4,7 @@ namespace Finwright.Tests;
 
 public sealed class HelpTests
 {
-    public static TheoryData<string> Commands => ["new", "check", "pack", "water", "strength", "bench", "materials", "section", "schema"];
+    public static TheoryData<string> Commands => ["new", "check", "pack", "water", "strength", "print", "motion", "pour", "cure", "cure-slab", "plan", "bench", "materials", "resins", "section", "schema"];
 
     [Theory]
     [MemberData(nameof(Commands))]
@@ -71,6 +71,17 @@ public sealed class HelpTests
     [InlineData("bench", "a.fin.json", "--root", "loose")]
     [InlineData("materials", "petg-printed", "epoxy-ambient")]
     [InlineData("strength", "a.fin.json", "--root", "loose")]
+    [InlineData("cure-slab", "--thickness-mm", "0")]
+    [InlineData("cure-slab", "--infill", "75")]
+    [InlineData("motion")]
+    [InlineData("motion", "a.gcode", "--insert-stops", "b.gcode")]
+    [InlineData("motion", "a.gcode", "--plate", "2")]
+    [InlineData("resins", "glue")]
+    [InlineData("resins", "--copy", "my.resin.json")]
+    [InlineData("resins", "fit")]
+    [InlineData("resins", "fit", "a.csv", "--pot-life-minutes", "40")]
+    [InlineData("print")]
+    [InlineData("cure", "a.fin.json", "--settings", "b.part.json")]
     public void A_wrong_call_is_refused_with_one_message(params string[] words) => ProgramRun.Of(words).IsRefusal();
 
     [Fact]

@@ -13,7 +13,8 @@ public static class CupTestFile
 {
     private const int LargestFile = 2 * 1024 * 1024, MostReadings = 50_000, MostFindings = 20, FewestReadings = 5;
 
-    private const double Zero = 273.15;
+    // Resin is warmed to thin it, but nobody mixes it at the heat of boiling water.
+    private const double Zero = 273.15, HottestBeginning = 100;
 
     private static readonly Dictionary<string, (double Least, double Greatest, string Meaning)> Keys = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -72,6 +73,8 @@ public static class CupTestFile
                 Report("too-many-readings", $"The file has more than {MostReadings} readings.", "One a minute is plenty.");
             else if (_readings.Count < FewestReadings && _findings.Count < MostFindings)
                 Report("too-few-readings", $"The file has {_readings.Count} readings; nothing can be learned from fewer than {FewestReadings}.", "Give rows of minutes and degrees from mixing until it cools again.");
+            else if (_readings.Count > 0 && _readings[0].Temperature > HottestBeginning + Zero)
+                Report("hot-beginning", Text($"The first reading is {_readings[0].Temperature - Zero:0.#} °C; a test begins when the mix is fresh, at {HottestBeginning} °C at most."), "Give the readings from mixing on.");
             return _findings.Count > 0 ? new(null, _findings) : new(new(_given["mass_g"] * 1e-3, _given["room_celsius"] + Zero, _given["cup_diameter_mm"] * 1e-3, _readings), []);
         }
 

@@ -107,6 +107,18 @@ public static class ResinFile
 
     private static void Check(ResinSystem resin, List<Finding> findings)
     {
+        foreach ((string key, double least, double greatest) in ResinField.UsualRanges)
+        {
+            if (resin.Numbers.TryGetValue(key, out ResinNumber? number) && number.Range.Value is double value && (value < least || value > greatest))
+            {
+                findings.Add(new("unusual", Severity.Caution, $"$.{key}", Text($"{value} is unusual for {key}: resins for casting lie between {least} and {greatest}. It is taken as given."), "Check the number and the unit in the field's name.")
+                {
+                    Value = Text($"{value}"),
+                    Limit = Text($"{(value < least ? least : greatest)}"),
+                });
+            }
+        }
+
         CureKinetics k = resin.Kinetics;
         double k1 = k.Rate1 * Math.Exp(-k.Activation1 / (GasConstant * RoomTemperature)), k2 = k.Rate2 * Math.Exp(-k.Activation2 / (GasConstant * RoomTemperature));
         double rate = (k1 + k2 * Math.Pow(RateConversion, k.OrderM)) * Math.Pow(1 - RateConversion, k.OrderN);

@@ -27,7 +27,7 @@ internal sealed class MotionCommand : ProgramCommand
         : base(
             "motion",
             "Read a motion file back before you print it: layers, plastic, box, time, stops; hold it against the plate that it should print; write a copy with the stops it lacks.",
-            "finwright motion plate-2.gcode --design my-fin.fin.json --insert-stops plate-2-stops.gcode")
+            "finwright motion my-plate-2.gcode --design my-fin.fin.json --insert-stops my-plate-2-stops.gcode")
     {
         Add(_file);
         foreach (Option option in (Option[])[_design, _plate, _insert, _overwrite, _line, _filament, _volumetric, _acceleration, _json])

@@ -1,4 +1,5 @@
 using Finwright.Making.Cure;
+using Finwright.Making.Files;
 
 namespace Finwright.Making.Tests.Cure;
 
@@ -68,25 +69,21 @@ public sealed class CureBandTests
     [Fact]
     public void Slow_casting_resin_of_16_millimetres_in_still_air_lands_near_50_degrees()
     {
-        // Common practice, no source: a thick part near 16 mm lands near 50 °C, thicker ones come near softening. The factor on the rates is chosen for it.
-        double Peak(double thickness, double factor) => CureSlab.Solve(CureCases.Slab(CureCases.Scaled(factor), thickness, 9) with
+        // Common practice, no source: a thick part near 16 mm lands near 50 °C, thicker ones pass softening, thin ones stay lukewarm. The library's rates were
+        // chosen for it: within 6 K by a coefficient of 9 W/(m² K) (numbers of the trade) and by free convection with radiation, which differ by 9 K here.
+        double Peak(double thickness, SurfaceCooling cooling) => CureSlab.Solve(CureCases.Slab(ResinLibrary.Get("casting-slow"), thickness, 9) with
         {
             InfillShare = 0.15,
             StartTemperature = Ice + 20,
             Surroundings = Ice + 20,
+            Cooling = cooling,
             Duration = 48 * 3600,
         }, TestContext.Current.CancellationToken).Centre.Temperature - Ice;
-        double low = 0.5, high = 1;
-        while (high - low > 1e-4)
+        foreach (SurfaceCooling cooling in (SurfaceCooling[])[SurfaceCooling.Fixed(9), SurfaceCooling.StillAir(0.2)])
         {
-            double middle = (low + high) / 2;
-            if (Peak(0.016, middle) < 50)
-                low = middle;
-            else
-                high = middle;
+            Assert.InRange(Peak(0.016, cooling), 44, 56);
+            Assert.True(Peak(0.020, cooling) > 65);
+            Assert.True(Peak(0.012, cooling) < 40);
         }
-
-        Assert.InRange(low, 0.7, 0.85);
-        Assert.True(Peak(0.020, low) > 70 && Peak(0.012, low) < 35);
     }
 }

@@ -39,6 +39,7 @@ public sealed class CupTestFileTests
     [InlineData("10,23.4", "4,23.4", "time-order", 6)]
     [InlineData("10,23.4", "10,warm", "wrong-type", 6)]
     [InlineData("10,23.4", "10,2340", "out-of-range", 6)]
+    [InlineData("\n0,22\n", "\n0,220\n", "hot-beginning", null)]
     [InlineData("10,23.4\n20,26\n30,31.5\n", "", "too-few-readings", null)]
     public void Read_says_what_is_wrong_and_where(string from, string to, string code, int? line)
     {

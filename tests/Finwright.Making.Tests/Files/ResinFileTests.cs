@@ -135,6 +135,19 @@ public sealed class ResinFileTests
     }
 
     [Theory]
+    [InlineData("\"heat_of_reaction_j_per_g\": 450", "\"heat_of_reaction_j_per_g\": 40", "$.heat_of_reaction_j_per_g", "50")]
+    [InlineData("\"order_n\": 1.536", "\"order_n\": 0", "$.order_n", "0.5")]
+    [InlineData("\"conductivity_w_per_m_k\": 0.2", "\"conductivity_w_per_m_k\": 1.9", "$.conductivity_w_per_m_k", "1.5")]
+    [InlineData("\"glass_shape\": 0.369", "\"glass_shape\": 0.02", "$.glass_shape", "0.05")]
+    public void Numbers_unusual_for_a_resin_are_a_caution_and_the_resin_is_read(string from, string to, string path, string limit)
+    {
+        ResinReading reading = ResinFile.Read(Encoding.UTF8.GetBytes(Plain.Replace(from, to, StringComparison.Ordinal)));
+        Assert.NotNull(reading.Resin);
+        Finding finding = Assert.Single(reading.Findings);
+        Assert.Equal(("unusual", path, limit, false), (finding.Code, finding.Path, finding.Limit, finding.IsError));
+    }
+
+    [Theory]
     [InlineData("")]
     [InlineData("[]")]
     [InlineData("{}")]
