@@ -39,13 +39,14 @@ public static class FinStages
     /// <summary>Base, bores, pockets, slot and cavities, placed, checked and written down; nothing is cut yet.</summary>
     public static Stage<FinSolids> Solid { get; } = new(
         "solid",
-        version: 2,
+        version: 3,
         "placing rods, bolts and pockets",
         share: 3,
         design => Blank(design) with
         {
             Base = design.Base,
             Hardware = design.Hardware,
+            Parts = new() { BladeAttitude = design.Parts.BladeAttitude, BaseAttitude = design.Parts.BaseAttitude },
             Print = Allowances(design.Print),
         },
         after: [Shape, Skin],

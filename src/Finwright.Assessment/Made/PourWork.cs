@@ -18,6 +18,9 @@ internal static class PourWork
 
     private const int MostCells = 500_000;
 
+    // So much of the pores may stay air before an attitude that is hard to hold is worth it: tapping and topping up get it out (judgement).
+    private const double AirNotWorthATilt = 0.008;
+
     // Cups for 100 g are some 65 mm wide.
     private const double CupDiameter = 0.065;
 
@@ -70,6 +73,7 @@ internal static class PourWork
         private readonly PartLayers _layers = part.Layers;
         private readonly PartVoxels _voxels = Voxeliser.Of(part.Layers, Voxeliser.CellFor(part.Layers, FinestCell, MostCells), cancellation);
         private readonly double _share = part.Layers.Settings.InfillShare;
+        private readonly List<(Point3 Inward, double Depth, OpeningChance Chance, double? LeastDepth)> _openings = [];
 
         public PartPoured Plan()
         {
@@ -77,7 +81,7 @@ internal static class PourWork
             Point3? given = PourUp.Of(pour) is { } up ? _layers.ToLayers.Turn(up) : null;
             (string Name, PourPort Port)[] own = [.. OwnPorts()];
             bool suggested = own.Length < 2;
-            AttitudeSearchResult? search = suggested ? null : AttitudeSearch.Search(_voxels, _share, [.. own.Select(port => port.Port)], given ?? _layers.ToLayers.Turn(new(0, -1, 0)), _layers.ToLayers, cancellation);
+            AttitudeSearchResult? search = suggested ? null : AttitudeSearch.Search(_voxels, _share, [.. own.Select(port => port.Port)], given ?? _layers.ToLayers.Turn(new(0, -1, 0)), _layers.ToLayers, AirNotWorthATilt, cancellation);
             AttitudeAir? chosen = given is null ? search?.Best : search?.Now;
             PourAttitude attitude = chosen?.Attitude ?? (given is { } told ? PourAttitude.Of(told, _layers.ToLayers) : Easiest());
             PortPlan plan = PortPlaces.Suggest(_voxels, _share, attitude.Up, pour.Ports.DiameterMm * Millimetres)!;
@@ -127,7 +131,15 @@ internal static class PourWork
             // Drilled until the far wall is near, at most one cell of the gyroid deep.
             double depth = Math.Max(0.5e-3, Math.Min(cellEdge, PortMouths.CoreBehind(port, _voxels, 2 * cellEdge)));
             Point3 inward = -1 * port.Outward;
-            return new(name, port, isFeed, depth, PortOpening.Chance(port.Diameter, depth, cellEdge, _share, inward), PortOpening.LeastDepth(port.Diameter, cellEdge, _share, inward));
+            // Ports of a part mostly look the same way and are as deep: one answer for all of them.
+            if (_openings.Find(known => Math.Abs(known.Inward.Dot(inward)) > 1 - 1e-9 && Math.Abs(known.Depth - depth) < 1e-5) is not { Chance: { } chance } opening)
+            {
+                chance = PortOpening.Chance(port.Diameter, depth, cellEdge, _share, inward);
+                opening = (inward, depth, chance, PortOpening.LeastDepth(port.Diameter, cellEdge, _share, inward));
+                _openings.Add(opening);
+            }
+
+            return new(name, port, isFeed, depth, opening.Chance, opening.LeastDepth);
         }
 
         /// <summary>Without ports of its own: the side up that needs fewest vents, then keeps least air.</summary>

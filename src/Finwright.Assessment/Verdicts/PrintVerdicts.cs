@@ -79,7 +79,7 @@ public static class PrintVerdicts
             Why = "Drooping lines make the skin rough and leave holes through which resin runs.",
             Change = state == VerdictState.Holds ? "" : worst.Orientations[0].Way.Down == worst.AsLaid.Way.Down
                 ? "Let the printer's program put supports there, and fill and sand that side."
-                : $"Print it {(worst.Orientations[0].Way.Attitude == Design.PrintAttitude.Standing ? "standing" : "lying")}: {worst.Orientations[0].Reason}",
+                : $"Printed {Choice(worst.Orientations[0])}, {worst.Orientations[0].Overhang / SquareCentimetre:0} cm² hang over.",
         };
     }
 
@@ -109,7 +109,11 @@ public static class PrintVerdicts
                 _ => $"The layers of the {worst.Part.Name} run along the bending at its root.",
             },
             Why = "Where layers part, a fin snaps without warning.",
-            Change = worst.AsLaid.Load != LayersToLoad.Across ? "" : better ? $"Print it otherwise: {best.Reason}" : "Carbon rods along the span and more walls carry it; look at finwright strength.",
+            Change = worst.AsLaid.Load != LayersToLoad.Across
+                ? ""
+                : "Carbon rods along the span and more walls carry it; look at finwright strength." + (better ? $" Printed {Choice(best)} its layers run along the load, but {best.Overhang / SquareCentimetre:0} cm² hang over and one side comes out rough." : ""),
         };
     }
+
+    private static string Choice(RankedWay way) => way.Way.Attitude == Design.PrintAttitude.Standing ? "standing" : "lying";
 }

@@ -57,6 +57,22 @@ public sealed class FeatureVolume
     public FeatureVolume Lengthened(double before, double after) =>
         new(_frame with { Origin = _frame.Origin - before * _frame.AxisZ }, _length + before + after, _radius, _ring);
 
+    /// <summary>The room that a body of this form needs to sink in straight from above: its whole shadow, from its middle to its highest point and a little beyond.</summary>
+    /// <param name="up">Unit vector.</param>
+    /// <param name="beyond">Added above its highest point, metres.</param>
+    public FeatureVolume WayIn(Point3 up, double beyond)
+    {
+        Placement frame = Placement.Along(Middle, up, Math.Abs(up.X) > 0.9 ? new Point3(0, 1, 0) : new Point3(1, 0, 0));
+        Placement back = frame.RigidInverse();
+        IReadOnlyList<Point2> ring = _ring.Count == 0 ? Rings.Circle(_radius) : _ring;
+        Coordinate[] ends = [.. ring.SelectMany(p => new[] { 0, _length }.Select(along => back.Apply(_frame.Apply(new(p.X, p.Y, along))))).Select(p => new Coordinate(p.X, p.Y))];
+        Coordinate[] hull = new ConvexHull(ends, GeometryFactory.Default).GetConvexHull().Coordinates;
+        Point2[] shadow = [.. hull[..^1].Select(c => new Point2(c.X, c.Y))];
+        if (Orientation.IsCCW(hull) is false)
+            Array.Reverse(shadow);
+        return Prism(shadow, Middle, Middle + (Reach(up) - Middle.Dot(up) + beyond) * up, frame.AxisX);
+    }
+
     /// <summary>The volume as a cutting tool.</summary>
     public SolidExpression Tool() =>
         new PrismSolid([_ring.Count == 0 ? Rings.Circle(_radius) : _ring], _length).Placed(_frame);

@@ -59,14 +59,13 @@ internal static class BoxBoltFeatures
             OpenBefore = FeaturePlan.ToolOverrun,
             OpensAtTop = true,
         });
-        plan.Add(new PlacedFeature
+        plan.AddNutPocket(new PlacedFeature
         {
             Name = $"{name}: nut pocket",
             Kind = FeatureKind.NutPocket,
             Path = path,
             Owner = name,
             Volume = HardwareSizes.Pocket(bolt.Thread, nut, nutMiddle, down, plan.PocketAllowance),
-            NeedsPause = true,
         });
         plan.Add(new HardwareItem(
             HardwareKind.BoxBolt, $"{bolt.Thread} bolt, stainless; add the board's own thickness above the base", (end - top).Length - 1e-3, 1, name));

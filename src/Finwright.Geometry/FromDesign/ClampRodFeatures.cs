@@ -62,14 +62,13 @@ internal static class ClampRodFeatures
             OpenBefore = FeaturePlan.ToolOverrun,
             OpensAtTop = true,
         });
-        plan.Add(new PlacedFeature
+        plan.AddNutPocket(new PlacedFeature
         {
             Name = $"{name}: nut pocket",
             Kind = FeatureKind.NutPocket,
             Path = $"{path}.blade_depth_mm",
             Owner = path,
             Volume = HardwareSizes.Pocket(thread, rod.Nut, nutMiddle, down, plan.PocketAllowance),
-            NeedsPause = true,
         });
         plan.Add(new PlacedFeature
         {

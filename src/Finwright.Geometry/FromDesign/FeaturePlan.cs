@@ -47,6 +47,23 @@ internal sealed class FeaturePlan(FinDesign design, BladeShape blade, BasePlan p
 
     public void Add(PlacedFeature feature) => _features.Add(feature);
 
+    /// <summary>Adds the pocket of a nut, and the way in through which the nut sinks into it at the pause: a pocket that lies or leans gets narrower above its middle.</summary>
+    public void AddNutPocket(PlacedFeature pocket)
+    {
+        Add(pocket with { NeedsPause = true });
+        // A layer more than the nut is high, because layers need not begin where the pocket does.
+        Add(pocket with { Name = $"{pocket.Name}, way in", Volume = pocket.Volume.WayIn(PrintUp(pocket.Volume.Middle.Y < 0), design.Print.LayerMm * 1e-3) });
+    }
+
+    /// <summary>Which way is up while a part is printed, design axes. A blade that stands where it fits is taken to stand.</summary>
+    private Point3 PrintUp(bool inBase)
+    {
+        bool ofBase = inBase && !AsOne;
+        if ((ofBase ? design.Parts.BaseAttitude : design.Parts.BladeAttitude) == PrintAttitude.Lying)
+            return ofBase ? -1 * Parts.BaseFaces.Starboard(plan) : new(0, 0, -1);
+        return ofBase ? new(0, -1, 0) : AsOne ? -1 * Parts.BaseFaces.Top(plan) : new(0, 1, 0);
+    }
+
     public void Add(HardwareItem item) => _hardware.Add(item);
 
     /// <summary>Adds a cavity with its room and recess as features.</summary>

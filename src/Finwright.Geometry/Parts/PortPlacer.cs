@@ -34,8 +34,11 @@ public sealed class PortPlacer(MeshProbe body, bool toStarboard, double diameter
 {
     private const int Spokes = 12;
 
-    /// <summary>Solid thickness that a dimple needs at its place, metres.</summary>
-    public double NeededThickness => depth + 2 * wall;
+    // A port must end in pores: room for a few lines of infill and the resin between them, metres (judgement).
+    private const double LeastCore = 3e-3;
+
+    /// <summary>Solid thickness that a dimple needs at its place, metres: between both walls there must be pores to open, and walls left under its floor.</summary>
+    public double NeededThickness => Math.Max(depth, LeastCore) + 2 * wall;
 
     /// <summary>Looks for a place among candidates, nearest to the wish first.</summary>
     /// <param name="name">Name of the dimple.</param>

@@ -2,6 +2,7 @@ using System.Numerics;
 using System.Runtime.InteropServices;
 using Finwright.Geometry;
 using Finwright.Making.Voxels;
+using Finwright.Numerics;
 
 namespace Finwright.Making.Pores;
 
@@ -45,11 +46,13 @@ public static class AttitudeSearch
     /// <param name="ports">Its ports.</param>
     /// <param name="upNow">Upward direction asked about, layer axes; need not be of unit length.</param>
     /// <param name="toLayers">From design axes to layer axes.</param>
+    /// <param name="alike">Share of the pores by which two attitudes may differ and still count as equal, so that the one easier to hold wins.</param>
     /// <param name="cancellation">Stops the search.</param>
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
-    public static AttitudeSearchResult Search(PartVoxels part, double infillShare, IReadOnlyList<PourPort> ports, Point3 upNow, Placement toLayers, CancellationToken cancellation = default)
+    public static AttitudeSearchResult Search(PartVoxels part, double infillShare, IReadOnlyList<PourPort> ports, Point3 upNow, Placement toLayers, double alike = TieShare, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(ports);
+        Require.Between(alike, 0, 1);
         PoreGrid fine = PoreGrid.Create(part, infillShare), coarse = PoreGrid.CreateCoarse(part, infillShare);
         TrappedAir fineAir = new(fine), coarseAir = new(coarse);
         PourAttitude now = PourAttitude.Of(upNow, toLayers);
@@ -68,11 +71,11 @@ public static class AttitudeSearch
         }
 
         // Number 0 is the attitude asked about; it may win as well.
-        double slack = TieShare * coarse.Share.Sum();
+        double slack = alike * coarse.Share.Sum();
         AttitudeAir[] refined = new AttitudeAir[attitudes.Count];
         AttitudeAir Refine(int i) => refined[i] ??= Look(fineAir, ports, attitudes[i]);
         List<int> first = Shortlist(Enumerable.Range(0, attitudes.Count), i => held[i], i => attitudes[i].Practicality, slack, FineAttitudes);
-        AttitudeAir best = Choose(first.Select(Refine).Append(Refine(0)), air => air.Air.Volume, air => air.Attitude.Practicality, TieShare * fine.Volume);
+        AttitudeAir best = Choose(first.Select(Refine).Append(Refine(0)), air => air.Air.Volume, air => air.Attitude.Practicality, alike * fine.Volume);
         RockingPair? pair = Pair(attitudes, ports, kept, held, slack, Refine, fineAir, cancellation);
         return new(Refine(0), best, pair is not null && pair.Air.Volume < best.Air.Volume - TieShare * fine.Volume ? pair : null, attitudes.Count);
     }

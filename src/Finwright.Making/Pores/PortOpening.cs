@@ -109,14 +109,23 @@ public static class PortOpening
     public static double? LeastDepth(double diameter, double cellEdge, double infillShare, Point3 inward, double area = UsualArea) =>
         Least(size => Chance(diameter, size, cellEdge, infillShare, inward, area).IsCertain, cellEdge);
 
-    /// <summary>Walks down from the cell edge in fortieths as long as it is certain.</summary>
+    /// <summary>Halves between nothing and the cell edge: a larger hole is taken to open no less.</summary>
     private static double? Least(Func<double, bool> isCertain, double cellEdge)
     {
         const int Steps = 40;
-        double? least = null;
-        for (int step = Steps; step >= 1 && isCertain(cellEdge * step / Steps); step--)
-            least = cellEdge * step / Steps;
-        return least;
+        if (!isCertain(cellEdge))
+            return null;
+        int fails = 0, holds = Steps;
+        while (holds - fails > 1)
+        {
+            int middle = (fails + holds) / 2;
+            if (isCertain(cellEdge * middle / Steps))
+                holds = middle;
+            else
+                fails = middle;
+        }
+
+        return cellEdge * holds / Steps;
     }
 
     private static void Turn((double Sin, double Cos)[] from, (double Sin, double Cos) by, (double Sin, double Cos)[] to)

@@ -122,8 +122,8 @@ public static class PrintStops
             ? $"it sticks out {Mm(-clearance)} above the layers at layer {closing + 1} of the {part.Name}, the last at which it goes in: the nozzle strikes it."
             : $"it lies only {Mm(clearance)} under layer {closing + 1} of the {part.Name}: a nut at the upper end of its tolerance is struck by the nozzle.";
         string remedy = shape.AxisStands
-            ? $"Raise the pocket allowance by {Mm(LeastClearance - clearance)}."
-            : "Use a square nut, whose pocket stays as wide up to its top, or turn the part on the bed so that the bolt stands up; else let the pocket open to a side.";
+            ? $"Raise the pocket allowance by {Mm(LeastClearance - clearance)}; or say how the part lies (parts.blade_attitude, parts.base_attitude), so that the way in for the nut is cut on its upper side."
+            : "Say in the design how the part lies (parts.blade_attitude, parts.base_attitude), so that the way in for the nut is cut on its upper side; or use a square nut, or turn the part on the bed so that the bolt stands up.";
         return new("stop-item-proud", clearance < 0 ? Severity.Error : Severity.Caution, item.Path, $"{item.Name}: {what}", remedy) { Value = Mm(clearance), Limit = Mm(LeastClearance) };
     }
 

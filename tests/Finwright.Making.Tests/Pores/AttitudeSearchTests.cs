@@ -43,7 +43,7 @@ public sealed class AttitudeSearchTests
     {
         // Ports in the middle of the two narrow ends: only with one end up does no air stay, and the easy attitude wins over tilted ones as good.
         PartVoxels box = Box(40, 120, 10);
-        AttitudeSearchResult result = AttitudeSearch.Search(box, 0.15, [new(new(0.020, 0, 0.005), new(0, -1, 0), 0.004), new(new(0.020, 0.120, 0.005), new(0, 1, 0), 0.004)], new(0, 0, 1), Lying, TestContext.Current.CancellationToken);
+        AttitudeSearchResult result = AttitudeSearch.Search(box, 0.15, [new(new(0.020, 0, 0.005), new(0, -1, 0), 0.004), new(new(0.020, 0.120, 0.005), new(0, 1, 0), 0.004)], new(0, 0, 1), Lying, cancellation: TestContext.Current.CancellationToken);
         Assert.Equal("starboard side up", result.Now.Attitude.Name);
         Assert.True(result.Now.Air.Share > 0.2);
         Assert.True(result.Best.Attitude.Name is "tip up" or "root up", result.Best.Attitude.Name);
@@ -64,7 +64,7 @@ public sealed class AttitudeSearchTests
                     if (j is < 25 or >= 35)
                         letter.Core[letter.Index(i, j, k)] = 0;
         PourPort feed = new(new(0.030, 0.025, 0.004), new(0, -1, 0), 0.004), vent = new(new(0.030, 0.035, 0.004), new(0, 1, 0), 0.004);
-        AttitudeSearchResult result = AttitudeSearch.Search(letter, 0, [feed, vent], new(0, 1, 0), Lying, TestContext.Current.CancellationToken);
+        AttitudeSearchResult result = AttitudeSearch.Search(letter, 0, [feed, vent], new(0, 1, 0), Lying, cancellation: TestContext.Current.CancellationToken);
         // Tip up both upper ends stay full: 2 × 20 × 25 × 8 mm; and the fine grid tells it exactly.
         Assert.Equal(2 * 0.020 * 0.025 * 0.008, result.Now.Air.Volume, 1e-9);
         Assert.Equal(2, result.Now.Air.Regions.Count);
