@@ -33,7 +33,7 @@ public sealed record PartSettings
     public Pour Pour { get; init; } = new();
 
     /// <summary>Where ports are drilled.</summary>
-    [Input("Where ports are drilled; each place is moved to the nearest skin.", MaximumLength = 12, Reason = "None given: places are suggested, and the air is judged with them.")]
+    [Input("Where ports are drilled; each place is moved to the nearest skin.", MaximumLength = 12, Reason = "Fewer than two given: places are suggested, and the air is judged with them.")]
     public IReadOnlyList<MeshPort> Ports { get; init; } = [];
 
     /// <summary>What things cost.</summary>

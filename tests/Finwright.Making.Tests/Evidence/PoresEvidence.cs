@@ -18,7 +18,7 @@ internal static class PoresEvidence
         foreach ((double ratio, double share) in new[] { (0.05, 0.1235), (0.10, 0.2466), (0.20, 0.4893) })
             yield return new(Topic, FormattableString.Invariant($"Printed lines {ratio:F2} of the cell edge wide, share"), Counted, share, Gyroid.InfillShare(ratio, 1), 0.006 * share, "0.5 % of the reference, last digit of 2.46");
         foreach ((double level, double share) in new[] { (0.1, 0.0646), (0.3, 0.1936), (0.5, 0.3238), (1.0, 0.6594) })
-            yield return new(Topic, FormattableString.Invariant($"Wall |F| < {level:F1}, share"), Counted, share, Gyroid.SheetShare(level), 6e-4, "counting of cells, both sides");
+            yield return new(Topic, FormattableString.Invariant($"Wall between the levels -{level:F1} and {level:F1}, share"), Counted, share, Gyroid.SheetShare(level), 6e-4, "counting of cells, both sides");
     }
 
     private static IEnumerable<EvidenceRow> Flow()
