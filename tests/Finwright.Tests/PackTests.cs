@@ -7,7 +7,7 @@ namespace Finwright.Tests;
 /// <summary>Each demo packed once; the files looked at from many sides.</summary>
 public sealed class PackTests(PackedDemos demos) : IClassFixture<PackedDemos>
 {
-    private static readonly string[] EveryPack = ["plate-1.3mf", "parts/base.stl", "parts/gauge.stl", "blade.step", "outline.svg", "sections.svg", "base.svg", "summary.json", "picture.png", "read-me-first.txt", "water.json", "polar.svg", "span-load.svg", "leeway.svg", "pressure.svg", "strength.json", "bench.json", "deflection.svg", "twist.svg", "stress.svg", "frequencies.svg"];
+    private static readonly string[] EveryPack = ["plate-1.3mf", "parts/base.stl", "parts/gauge.stl", "blade.step", "outline.svg", "sections.svg", "base.svg", "summary.json", "picture.png", "read-me-first.txt", "water.json", "polar.svg", "span-load.svg", "leeway.svg", "pressure.svg", "strength.json", "bench.json", "deflection.svg", "twist.svg", "stress.svg", "frequencies.svg", "print.json", "pour.json", "cure.json", "plan.json", "pores-base.svg", "air-base.svg", "cure-map-base.svg", "cure-base.svg"];
     private static readonly string[] BedFields = ["bed_x_mm", "bed_y_mm", "bed_z_mm"];
 
     public static TheoryData<string> Demos => [.. DemoDesigns.Names];
@@ -101,6 +101,10 @@ public sealed class PackTests(PackedDemos demos) : IClassFixture<PackedDemos>
     [Theory]
     [InlineData("water.json", "finwright-water", "design_sha256")]
     [InlineData("strength.json", "finwright-strength", "design_sha256")]
+    [InlineData("print.json", "finwright-print", "design_sha256")]
+    [InlineData("pour.json", "finwright-pour", "design_sha256")]
+    [InlineData("cure.json", "finwright-cure", "design_sha256")]
+    [InlineData("plan.json", "finwright-plan", "design_sha256")]
     [InlineData("bench.json", "finwright-bench", "designSha256")]
     public void The_answers_in_the_pack_say_what_they_are_and_are_of_the_same_design(string file, string kind, string hash)
     {
@@ -118,6 +122,22 @@ public sealed class PackTests(PackedDemos demos) : IClassFixture<PackedDemos>
         string page = string.Join(' ', File.ReadAllText(Path.Combine(demos.Folder[folder], "read-me-first.txt")).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         Assert.Contains("Strength is an estimate too", page, StringComparison.Ordinal);
         Assert.Contains("Test the fin on land before you sail it", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_page_to_read_first_holds_the_numbers_of_print_pour_and_cure()
+    {
+        (_, string folder) = demos.Of("sandbar-delta");
+        string page = string.Join(' ', File.ReadAllText(Path.Combine(demos.Folder[folder], "read-me-first.txt")).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        JsonElement Answer(string file) => JsonDocument.Parse(File.ReadAllText(Path.Combine(demos.Folder[folder], file))).RootElement;
+        foreach (JsonElement stop in Answer("print.json").GetProperty("plates").EnumerateArray().SelectMany(plate => plate.GetProperty("stops").EnumerateArray()))
+            Assert.Contains($"before layer {stop.GetProperty("before_layer").GetInt32()}", page, StringComparison.Ordinal);
+        foreach (JsonElement part in Answer("pour.json").GetProperty("parts").EnumerateArray())
+            Assert.Contains($"held with the {part.GetProperty("attitude").GetString()}", page, StringComparison.Ordinal);
+        foreach (JsonElement part in Answer("cure.json").GetProperty("parts").EnumerateArray())
+            Assert.Contains($"peak at {part.GetProperty("nominal").GetProperty("peak_resin_celsius").GetDouble():0} °C", page, StringComparison.Ordinal);
+        Assert.Contains(Answer("plan.json").GetProperty("sentence").GetString()!, page, StringComparison.Ordinal);
+        Assert.Contains("nitrile gloves", page, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Finwright.Assessment.Made;
 using Finwright.Design;
 using Finwright.Geometry.FromDesign;
 using Finwright.Geometry.Outlines;
@@ -51,6 +52,18 @@ public sealed record FinSummary
     /// <summary>What to buy and cut.</summary>
     public IReadOnlyList<HardwareSummary> Hardware { get; init; } = [];
 
+    /// <summary>The print in one sentence; null when it was not worked out.</summary>
+    public string? PrintSentence { get; init; }
+
+    /// <summary>The pour in one sentence; null when it was not worked out.</summary>
+    public string? PourSentence { get; init; }
+
+    /// <summary>The cure in one sentence; null when it was not worked out.</summary>
+    public string? CureSentence { get; init; }
+
+    /// <summary>What it takes, costs, and how long, in one sentence; null when it was not worked out.</summary>
+    public string? PlanSentence { get; init; }
+
     /// <summary>Everything found, worst first.</summary>
     public required IReadOnlyList<FindingSummary> Findings { get; init; }
 
@@ -64,6 +77,7 @@ public sealed record FinSummary
     {
         ArgumentNullException.ThrowIfNull(result);
         IReadOnlyList<PrintPart> parts = result.Parts?.Parts ?? [];
+        MakingResult made = MakingResult.Of(result);
         return new()
         {
             MadeBy = $"Finwright {programVersion}",
@@ -77,6 +91,10 @@ public sealed record FinSummary
             Parts = [.. parts.Select(part => PartSummary.Of(part, result.Parts!.Plates))],
             Plates = result.Parts?.Plates.Count ?? 0,
             Hardware = [.. result.Hardware.Select(HardwareSummary.Of)],
+            PrintSentence = made.Printed is null ? null : PrintSummary.Of(made, programVersion).Sentence,
+            PourSentence = made.Poured is null ? null : PourSummary.Of(made, programVersion).Sentence,
+            CureSentence = made.Cured is null ? null : CureSummary.Of(made, programVersion).Sentence,
+            PlanSentence = made.Plan is null ? null : PlanSummary.Of(made, programVersion).Sentence,
             Findings = [.. result.Findings.Select(FindingSummary.Of)],
         };
     }

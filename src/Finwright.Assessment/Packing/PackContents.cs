@@ -1,4 +1,5 @@
 using System.Text;
+using Finwright.Assessment.Made;
 using Finwright.Design;
 using Finwright.Geometry;
 using Finwright.Geometry.Files;
@@ -55,12 +56,31 @@ public static class PackContents
         if (result.Bench is not null)
             Add("bench.json", "what the bench test should show, to compare with what you measure", stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.WriteTabular(BenchSummary.Of(result, programVersion)))));
 
+        MakingResult made = MakingResult.Of(result);
+        foreach ((string name, string what, byte[] svg) in MakingFigures.Of(design.Name, made.Poured, made.Cured))
+            Add(name, what, stream => stream.Write(svg));
+        PrintSummary? print = made.Printed is null ? null : PrintSummary.Of(made, programVersion);
+        PourSummary? pour = made.Poured is null ? null : PourSummary.Of(made, programVersion);
+        CureSummary? cure = made.Cured is null ? null : CureSummary.Of(made, programVersion);
+        PlanSummary? takes = made.Plan is null ? null : PlanSummary.Of(made, programVersion);
+        AddAnswer("print.json", "time, plastic and stops of every part and plate, and the verdicts on the print, for programs", print);
+        AddAnswer("pour.json", "how every part is held and filled, cup by cup, and the air that stays, for programs", pour);
+        AddAnswer("cure.json", "how warm every part grows while it cures, and the verdicts on it, for programs", cure);
+        AddAnswer("plan.json", "what the fin takes and costs, and how long it takes, for programs", takes);
+
         // The two texts list every file, themselves included.
         (string Path, string What)[] texts = [("read-me-first.txt", "what each file is, in what order, and what to take care of"), (PackFolder.SummaryName, "every number and finding, for programs")];
         FinSummary full = summary with { Files = [.. files.Select(file => (file.Path, file.What)).Concat(texts).Select(file => new FileSummary(file.Path, file.What))] };
-        Add(texts[0].Path, texts[0].What, stream => stream.Write(Encoding.UTF8.GetBytes(PackReadMe.Text(design, full))));
+        Add(texts[0].Path, texts[0].What, stream => stream.Write(Encoding.UTF8.GetBytes(PackReadMe.Text(design, full, print, pour, cure, takes))));
         Add(texts[1].Path, texts[1].What, stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.Write(full))));
         return (full, files);
+
+        void AddAnswer<T>(string path, string what, T? answer)
+            where T : class
+        {
+            if (answer is not null)
+                Add(path, what, stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.Write(answer))));
+        }
 
         void Add(string path, string what, Action<Stream> write)
         {

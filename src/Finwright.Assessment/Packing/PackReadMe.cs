@@ -1,13 +1,14 @@
 using System.Text;
 using Finwright.Design;
+using Finwright.Making.Quantities;
 
 namespace Finwright.Assessment.Packing;
 
 /// <summary>Writes <c>read-me-first.txt</c>: what each file is, in what order to use them, what to take care of.</summary>
 internal static class PackReadMe
 {
-    /// <summary>The text, in lines of at most 80 characters.</summary>
-    public static string Text(FinDesign design, FinSummary summary)
+    /// <summary>The text, in lines of at most 80 characters. An answer that was not worked out is null; then the step is told in general words.</summary>
+    public static string Text(FinDesign design, FinSummary summary, PrintSummary? print, PourSummary? pour, CureSummary? cure, PlanSummary? takes)
     {
         StringBuilder text = new();
         PlanformSummary planform = summary.Planform!;
@@ -24,16 +25,23 @@ internal static class PackReadMe
         Head("In this order");
         if (design.Base.Gauge)
             Step("Print plate 1, the gauge, and try it in the box of the board. It must need a firm push. If not, correct the allowances of the base in the design file and make the pack again.");
-        Step($"Print the {(design.Base.Gauge ? "other plates" : "plates")}: {design.Print.Filament}, layers of {design.Print.LayerMm} mm, {design.Print.Walls} lines of {design.Print.LineWidthMm} mm in each wall, gyroid infill of {design.Print.InfillPercent} %. The parts lie as they should be printed. Pause where a nut must go in before the layers close over it.");
-        Step("Try every nut, rod and dowel dry. Roughen rods and bonding faces, wipe them, bond the parts.");
-        Step("Seal, drill the ports at the dimples, pour the resin in small portions, and let each lose its heat before the next.");
-        Step("Sand after the full cure only. Leave the trailing edge a small square flat.");
-        Step($"Prove it: clamp the base, hang {design.Prove.MassKg} kg at {design.Prove.AtSpanPercent} % of the span, and look and listen for cracks, away from your feet. Then try it in shallow water near the shore.");
+        foreach (string step in MakingSteps.Print(design, print))
+            Step(step);
+        Step("Let the parts cool on the bed. Try every nut, rod and dowel dry. Roughen rods and bonding faces, wipe them, bond the parts.");
+        foreach (string step in MakingSteps.Pour(design, pour).Concat(MakingSteps.Cure(design, cure)))
+            Step(step);
+        Step($"Sand after the full cure only. Leave the trailing edge a small square flat. {Cautions.Dust} {Cautions.Edges}");
+        Step($"Prove it: clamp the base, hang {design.Prove.MassKg} kg at {design.Prove.AtSpanPercent} % of the span, and look and listen for cracks, away from your feet. Then try it in shallow water near the shore. {Cautions.Proof}");
+        if (takes is { CostOfFin: not null })
+        {
+            Head("What it takes");
+            Say(takes.Sentence);
+        }
+
         Head("Take care");
         Say("What the fin does in the water is an estimate: water.json says how sure each number is.");
         Say("Strength is an estimate too: strength.json says how sure each number is, and flaws in print and pour are not in it. Test the fin on land before you sail it (bench.json says what the test should show); only your own test shows that it carries you.");
-        Say("Epoxy: gloves, eye cover, fresh air. A full cup of mixed resin can overheat and smoke; mix little, spread it out. Keep the print below about 65 degrees Celsius, or it softens.");
-        Say("Dust: mask (P2 or P3) and wet sanding. Edges are sharp: keep fingers and swimmers in mind.");
+        Say("Epoxy: gloves, eye cover, fresh air. A full cup of mixed resin can overheat and smoke; mix little, spread it out. The data sheets of your resin and filament, and the law of your place, go before this page.");
         Say("Volumes are of the whole part: plastic, infill and resin together.");
         return text.ToString();
 

@@ -107,6 +107,18 @@ public sealed class PoreGrid
         return grid;
     }
 
+    /// <summary>Number on the whole grid of a cell that counts: x fastest, then y, then z.</summary>
+    /// <param name="cell">0 to <see cref="Count"/> − 1, in the order of <see cref="TrappedAirResult.Cells"/>.</param>
+    public int CellOf(int cell)
+    {
+        int place = Places[cell], rowY = CountX + 2, rowZ = rowY * (CountY + 2);
+        return place % rowY - 1 + CountX * (place / rowY % (CountY + 2) - 1 + CountY * (place / rowZ - 1));
+    }
+
+    /// <summary>Share of core in a cell that counts, gyroid and pores together, 0 to 1.</summary>
+    /// <param name="cell">0 to <see cref="Count"/> − 1.</param>
+    public double CoreShareOf(int cell) => Share[cell];
+
     /// <summary>Half the extent of a cell along a direction, metres.</summary>
     internal double HalfExtent(Point3 unit) => (Math.Abs(unit.X) * Cell.X + Math.Abs(unit.Y) * Cell.Y + Math.Abs(unit.Z) * Cell.Z) / 2;
 

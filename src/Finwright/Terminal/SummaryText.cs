@@ -21,6 +21,7 @@ internal static class SummaryText
             WriteParts(o, summary);
         if (summary.Hardware.Count > 0)
             WriteHardware(streams, summary);
+        WriteMaking(streams, summary);
         o.WriteLine();
         string verdict = summary.CanBeMade ? "The fin can be made." : summary.Planform is null ? "Nothing could be worked out yet." : "The fin cannot be made as described.";
         o.WriteLine($"Found: {FindingText.Count(findings)}. {verdict}");
@@ -64,6 +65,17 @@ internal static class SummaryText
         o.WriteLine("  part                plate  lies      size on the bed, mm      volume, cm³");
         foreach (PartSummary part in summary.Parts)
             o.WriteLine($"  {part.Name,-20}{(part.Plate is int plate ? $"{plate}" : "-"),5}  {Choice.Of(part.Attitude),-9} {$"{part.SizeXMm:0.0} x {part.SizeYMm:0.0} x {part.SizeZMm:0.0}",-24} {part.VolumeCm3,8:0.0}");
+    }
+
+    private static void WriteMaking(TextStreams streams, FinSummary summary)
+    {
+        (string What, string? Sentence)[] lines = [("print", summary.PrintSentence), ("pour", summary.PourSentence), ("cure", summary.CureSentence), ("cost", summary.PlanSentence)];
+        if (lines.All(line => line.Sentence is null))
+            return;
+        streams.Out.WriteLine();
+        foreach ((string what, string? sentence) in lines)
+            if (sentence is not null)
+                streams.Out.WriteLine($"  {what,-7}{Wrapping.Wrap(sentence, streams.Width, 9, 9)}");
     }
 
     private static void WriteHardware(TextStreams streams, FinSummary summary)
