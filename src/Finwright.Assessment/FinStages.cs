@@ -157,9 +157,9 @@ public static class FinStages
         version: 1,
         "laying the parts down layer by layer",
         share: 6,
-        design => Blank(design) with { Print = design.Print, Prices = design.Prices },
+        design => Blank(design) with { Print = design.Print },
         after: [Solid, Parts],
-        work => PrintWork.Of(work.Design.Print, work.Design.Prices, PartToMake.Of(work.Of(Parts), work.Of(Solid)), work.Of(Parts).Plates, work.Kernel, work.Findings, work.Progress, work.Cancellation));
+        work => PrintWork.Of(work.Design.Print, PartToMake.Of(work.Of(Parts), work.Of(Solid)), work.Of(Parts).Plates, work.Kernel, work.Findings, work.Progress, work.Cancellation));
 
     /// <summary>How every part is held and poured, and which air stays.</summary>
     public static Stage<FinPoured> Poured { get; } = new(

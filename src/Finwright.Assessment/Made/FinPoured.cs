@@ -72,6 +72,20 @@ public sealed record PartPoured
     /// <summary>Upward direction while it is poured, layer axes.</summary>
     public Point3 Up => Attitude.Up;
 
+    /// <summary>An attitude of this part in words: of the fin, or of the mesh's own axes for a part that is no fin.</summary>
+    /// <param name="attitude">The attitude.</param>
+    public string Held(PourAttitude attitude)
+    {
+        ArgumentNullException.ThrowIfNull(attitude);
+        return IsImported ? MeshSides.Aggregate(attitude.Name, (words, side) => words.Replace(side.OfFin, side.OfMesh, StringComparison.Ordinal)) : attitude.Name;
+    }
+
+    // Design axes: x aft, y from the hull to the tip, z to starboard.
+    private static readonly (string OfFin, string OfMesh)[] MeshSides =
+    [
+        ("trailing edge", "+x side"), ("leading edge", "-x side"), ("tip", "+y side"), ("root", "-y side"), ("starboard side", "+z side"), ("port side", "-z side"),
+    ];
+
     /// <summary>From layer axes to the axes of its mesh.</summary>
     public Point3 InMesh(Point3 layered) => Layers.ToLayers.RigidInverse().Apply(layered);
 }

@@ -1,3 +1,4 @@
+using Finwright.Design;
 using Finwright.Geometry;
 using Finwright.Making.Layers;
 using Finwright.Making.Printing;
@@ -27,9 +28,6 @@ public sealed record PartPrinted
     /// <summary>The stops from the bed up.</summary>
     public IReadOnlyList<PrintStop> Stops => StopPlan.Stops;
 
-    /// <summary>Filament it takes.</summary>
-    public required FilamentUse Filament { get; init; }
-
     /// <summary>Ways it could lie, the best first.</summary>
     public required IReadOnlyList<RankedWay> Orientations { get; init; }
 
@@ -38,6 +36,14 @@ public sealed record PartPrinted
 
     /// <summary>Overhang and footprint as it lies.</summary>
     public required RankedWay AsLaid { get; init; }
+
+    /// <summary>Filament it takes. Not kept with the print, so that a change of prices does not print anew.</summary>
+    /// <param name="prices">What filament costs.</param>
+    public FilamentUse Filament(Prices prices)
+    {
+        ArgumentNullException.ThrowIfNull(prices);
+        return FilamentUse.Of(Time.Volume, Layers.Settings.PlasticDensity, prices.SpoolKg, prices.FilamentPerKg);
+    }
 }
 
 /// <summary>Parts printed together.</summary>

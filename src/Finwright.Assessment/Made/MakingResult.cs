@@ -18,6 +18,12 @@ public sealed record MakingResult
     /// <summary>Whether the input itself is wrong.</summary>
     public bool InputIsWrong { get; init; }
 
+    /// <summary>How it is to be poured; null when the input could not be read.</summary>
+    public Pour? Pour { get; init; }
+
+    /// <summary>What plastic and resin cost.</summary>
+    public Prices Prices { get; init; } = new();
+
     /// <summary>The print.</summary>
     public FinPrinted? Printed { get; init; }
 
@@ -26,6 +32,9 @@ public sealed record MakingResult
 
     /// <summary>The cure.</summary>
     public FinCured? Cured { get; init; }
+
+    /// <summary>The motion file from which pores were taken; null when they are as planned.</summary>
+    public MotionPores? Motion { get; init; }
 
     /// <summary>What it takes, costs, and how long.</summary>
     public FinPlan? Plan { get; init; }
@@ -53,6 +62,8 @@ public sealed record MakingResult
             DesignHash = result.DesignHash,
             Findings = result.Findings,
             InputIsWrong = result.InputIsWrong,
+            Pour = result.Design?.Pour,
+            Prices = result.Design?.Prices ?? new(),
             Printed = result.Printed,
             Poured = result.Poured,
             Cured = result.Cured,

@@ -17,14 +17,13 @@ internal static class PrintWork
 
     /// <summary>Plans the print.</summary>
     /// <param name="print">The design's print.</param>
-    /// <param name="prices">What filament costs.</param>
     /// <param name="parts">The parts; at least one.</param>
     /// <param name="beds">Which parts share a bed; none: each has its own.</param>
     /// <param name="kernel">Slices.</param>
     /// <param name="findings">Receives what was found.</param>
     /// <param name="progress">Told the share done.</param>
     /// <param name="cancellation">Stops it.</param>
-    public static FinPrinted Of(Print print, Prices prices, IReadOnlyList<PartToMake> parts, IReadOnlyList<Plate> beds, ISolidKernel kernel, ICollection<Finding> findings, IProgress<double>? progress, CancellationToken cancellation)
+    public static FinPrinted Of(Print print, IReadOnlyList<PartToMake> parts, IReadOnlyList<Plate> beds, ISolidKernel kernel, ICollection<Finding> findings, IProgress<double>? progress, CancellationToken cancellation)
     {
         PrintSettings settings = PrintFromDesign.Settings(print);
         PrinterModel printer = PrinterFromDesign.Of(print.Machine);
@@ -44,7 +43,6 @@ internal static class PrintWork
                 Orientations = ways,
                 AsLaid = AsLaid(part, ways),
                 Advice = PrintAdvice.Of(layers),
-                Filament = FilamentUse.Of(time.Volume, settings.PlasticDensity, prices.SpoolKg, prices.FilamentPerKg),
             });
             progress?.Report((index + 1.0) / parts.Count);
         }

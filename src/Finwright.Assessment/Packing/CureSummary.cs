@@ -72,7 +72,7 @@ public sealed record CureSummary
             Parts = cured is null ? [] : [.. cured.Parts.Select(CuredPartSummary.Of)],
             Cup = cured is null ? null : LumpSummary.Of(cured.Cup),
             Reservoir = cured?.Reservoir is { } reservoir ? LumpSummary.Of(reservoir) : null,
-            Notes = cured is null ? [] :
+            Notes = cured is null || cured.Parts.Count == 0 ? [] :
             [
                 "Range: rate from half to twice, cooling 30 % more or less. A cup test of your own resin narrows it: finwright resins fit.",
                 "Bores and narrow slots do not cool; rods and nuts carry no heat away; the bath keeps its temperature.",
@@ -86,10 +86,14 @@ public sealed record CureSummary
     {
         if (cured.Parts.Count == 0)
             return "No part is poured.";
-        PartCured worst = cured.Parts.MaxBy(part => part.Band.High.Resin.Temperature)!;
+        // The slow end can be the warmer one: after a bath that took all heat of a fast resin.
+        PartCured worst = cured.Parts.MaxBy(part => Peaks(part).Max())!;
+        double[] peaks = Peaks(worst);
         PartCureBand band = worst.Band;
         string edge = band.IsNearCritical ? " It stands near the edge of running away." : "";
-        return $"The warmest part, the {worst.Name}, peaks at {CureSlabSummary.Celsius(band.Nominal.Resin.Temperature):0} °C after {band.Nominal.Resin.Time / 3600:0.0} h (range {CureSlabSummary.Celsius(band.Low.Resin.Temperature):0} to {CureSlabSummary.Celsius(band.High.Resin.Temperature):0} °C); its walls soften at {CureSlabSummary.Celsius(cured.Softening):0} °C.{edge}";
+        return $"The warmest part, the {worst.Name}, peaks at {CureSlabSummary.Celsius(band.Nominal.Resin.Temperature):0} °C after {band.Nominal.Resin.Time / 3600:0.0} h (range {CureSlabSummary.Celsius(peaks.Min()):0} to {CureSlabSummary.Celsius(peaks.Max()):0} °C); its walls soften at {CureSlabSummary.Celsius(cured.Softening):0} °C.{edge}";
+
+        static double[] Peaks(PartCured part) => [part.Band.Low.Resin.Temperature, part.Band.Nominal.Resin.Temperature, part.Band.High.Resin.Temperature];
     }
 }
 

@@ -36,6 +36,9 @@ public sealed record PourSummary
     /// <summary>How it stands, worst first.</summary>
     public IReadOnlyList<VerdictSummary> Verdicts { get; init; } = [];
 
+    /// <summary>The motion file from which pores were taken; null when they are as planned.</summary>
+    public MotionPoresSummary? Motion { get; init; }
+
     /// <summary>Part by part.</summary>
     public IReadOnlyList<PouredPartSummary> Parts { get; init; } = [];
 
@@ -66,12 +69,15 @@ public sealed record PourSummary
             Sentence = poured is null ? "The pour was not worked out." : Said(poured),
             Resin = poured?.Resin.Name,
             Verdicts = [.. result.PourVerdicts.Select(VerdictSummary.Of)],
+            Motion = result.Motion is { } motion ? MotionPoresSummary.Of(motion) : null,
             Parts = poured is null ? [] : [.. poured.Parts.Select(PouredPartSummary.Of)],
             Total = poured is null || poured.Parts.Count == 0 ? null : PourNeedSummary.Of([.. poured.Parts.Select(part => part.Need)], poured.Resin.Density),
             GyroidCellMm = poured is null ? null : Rounded.Mm(poured.CellEdge),
-            Notes = poured is null ? [] :
+            Notes = poured is null || poured.Parts.Count == 0 ? [] :
             [
-                "Pores: the room inside walls and solid layers, less the gyroid. What a motion file really lays may differ: finwright motion reads it.",
+                result.Motion is { } used
+                    ? $"Pores of plate {used.Plate}: everything inside the outlines less the plastic that {used.File} lays, shared among its parts as planned. Air and filling are judged by the planned pattern."
+                    : "Pores: the room inside walls and solid layers, less the gyroid. What a motion file really lays may differ: pour --motion takes it into account.",
                 "Air: resin rises level; bubbles that cling to lines are not seen. Tilt, rock and tap while it fills.",
                 .. Cautions.Pour,
             ],
@@ -87,6 +93,17 @@ public sealed record PourSummary
         int cups = poured.Parts.Sum(part => part.Batches.Batches.Count);
         return $"The pores take {1e6 * pores:0} ml; mix {1e3 * total * poured.Resin.Density:0} g in {cups} {(cups == 1 ? "cup" : "cups")}, reservoirs and losses included. {(air * 1e6 < 0.05 ? "All air finds its way out." : $"Held as said, {1e6 * air:0.0} ml of air stay.")}";
     }
+}
+
+/// <summary>A motion file from which pores were taken.</summary>
+/// <param name="File">Its name.</param>
+/// <param name="Plate">Number of the plate that it prints.</param>
+/// <param name="Parts">The parts on it, whose pores are from the file.</param>
+/// <param name="LaidMl">Plastic that it lays in them.</param>
+/// <param name="PlannedMl">Plastic that was planned.</param>
+public sealed record MotionPoresSummary(string File, int Plate, IReadOnlyList<string> Parts, double LaidMl, double PlannedMl)
+{
+    internal static MotionPoresSummary Of(MotionPores motion) => new(motion.File, motion.Plate, motion.Parts, Rounded.Cm3(motion.Laid), Rounded.Cm3(motion.Planned));
 }
 
 /// <summary>A value with its range.</summary>
@@ -217,14 +234,14 @@ public sealed record PouredPartSummary
             PoresMl = RangeSummary.Of(part.Pores.Pores, Millilitres),
             PoresReasons = part.Pores.Reasons,
             Need = PourNeedSummary.Of([part.Need], part.Batches.Batches[0].Mass.Value / (part.Batches.Batches[0].Volume.Value + BatchPlan.LeftInCup)),
-            Attitude = part.Attitude.Name,
+            Attitude = part.Held(part.Attitude),
             Up = [Rounded.Digits(up.X), Rounded.Digits(up.Y), Rounded.Digits(up.Z)],
             AttitudeFound = part.IsAttitudeFound,
             TrappedMl = Rounded.Cm3(part.Air.Volume),
             TrappedPercent = Rounded.Percent(part.Air.Share),
             Bubbles = [.. part.Air.Regions.Select(region => BubbleSummary.Of(part, region))],
-            BestAttitude = part.Search is { } search ? new(search.Best.Attitude.Name, Rounded.Cm3(search.Best.Air.Volume), search.Tried) : null,
-            Rocking = part.Search?.Pair is { } pair ? new(pair.First.Attitude.Name, pair.Second.Attitude.Name, Rounded.Cm3(pair.Air.Volume)) : null,
+            BestAttitude = part.Search is { } search ? new(part.Held(search.Best.Attitude), Rounded.Cm3(search.Best.Air.Volume), search.Tried) : null,
+            Rocking = part.Search?.Pair is { } pair ? new(part.Held(pair.First.Attitude), part.Held(pair.Second.Attitude), Rounded.Cm3(pair.Air.Volume)) : null,
             Ports = [.. part.Ports.Select(port => PortSummary.Of(part, port))],
             PortsSuggested = part.ArePortsSuggested,
             Suggested = new(

@@ -59,7 +59,7 @@ public sealed record PrintSummary
             Sentence = printed is null ? "The print was not planned." : Said(printed),
             Verdicts = [.. result.PrintVerdicts.Select(VerdictSummary.Of)],
             Plates = printed is null ? [] : [.. printed.Plates.Select(PlatePrintSummary.Of)],
-            Parts = printed is null ? [] : [.. printed.Parts.Select(PartPrintSummary.Of)],
+            Parts = printed is null ? [] : [.. printed.Parts.Select(part => PartPrintSummary.Of(part, part.Filament(result.Prices)))],
             Notes = printed is null ? [] :
             [
                 "Time: lines over speed, held back by the melt and by acceleration, from a stated model of your printer (print.machine); what prepares the file decides the rest. Plastic: walls, solid layers and infill; brim, skirt and supports not counted.",
@@ -173,7 +173,7 @@ public sealed record PartPrintSummary
     /// <summary>Grip on the bed, cooling, drying.</summary>
     public required IReadOnlyList<string> Advice { get; init; }
 
-    internal static PartPrintSummary Of(PartPrinted part) => new()
+    internal static PartPrintSummary Of(PartPrinted part, FilamentUse filament) => new()
     {
         Name = part.Part.Name,
         Attitude = part.AsLaid.Way.Attitude,
@@ -188,9 +188,9 @@ public sealed record PartPrintSummary
         InfillCm3 = Rounded.Cm3(part.Time.InfillVolume),
         PlasticCm3 = Rounded.Cm3(part.Time.Volume),
         PlasticGrams = Rounded.Digits(1e3 * part.Time.Mass),
-        FilamentM = Rounded.Digits(part.Filament.Length),
-        SpoolPercent = Rounded.Percent(part.Filament.SpoolShare),
-        FilamentCost = Rounded.Digits(part.Filament.Cost),
+        FilamentM = Rounded.Digits(filament.Length),
+        SpoolPercent = Rounded.Percent(filament.SpoolShare),
+        FilamentCost = Rounded.Digits(filament.Cost),
         Stops = [.. part.Stops.Select(StopSummary.Of)],
         WithoutStop = part.StopPlan.NotNeeded,
         OverhangCm2 = Rounded.Cm2(part.AsLaid.Overhang),

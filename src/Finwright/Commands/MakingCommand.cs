@@ -27,6 +27,7 @@ internal abstract class MakingCommand : ProgramCommand
     /// <inheritdoc/>
     public override ExitCode Run(ParseResult arguments, TextStreams streams, CancellationToken cancellation)
     {
+        Check(arguments);
         string file = arguments.GetRequiredValue(_file);
         bool json = arguments.GetValue(_json);
         using Assessor assessor = new(curves: CacheFolder.OpenCurves());
@@ -55,6 +56,11 @@ internal abstract class MakingCommand : ProgramCommand
         }
 
         return result.InputIsWrong ? ExitCode.WrongInput : result.HasErrors || Verdicts(result).Any(verdict => verdict.State == VerdictState.Fails) ? ExitCode.Fails : ExitCode.Good;
+    }
+
+    /// <summary>Refuses further options that do not fit together, before any work is done.</summary>
+    protected virtual void Check(ParseResult arguments)
+    {
     }
 
     /// <summary>Takes further options into account; nothing unless a command has some.</summary>

@@ -18,8 +18,8 @@ internal sealed class MotionCommand : ProgramCommand
     private readonly Option<string?> _insert = Inputs.Text("--insert-stops", "file", "With --design: write a copy with the stops it lacks, proved to be the same otherwise.");
     private readonly Option<bool> _overwrite = Inputs.Switch("--overwrite", "With --insert-stops: replace the file if it exists.");
     private readonly Option<string?> _line = Inputs.Text("--stop-line", "text", "The line with which your printer stops; left out: M0.");
-    private readonly Option<double?> _filament = Inputs.Number("--filament-mm", "mm", "Diameter of the filament, 0.5 to 5; left out: 1.75.");
-    private readonly Option<bool> _volumetric = Inputs.Switch("--volumetric", "The file gives plastic as mm³ instead of mm of filament.");
+    private readonly Option<double?> _filament = MotionInput.FilamentOption();
+    private readonly Option<bool> _volumetric = MotionInput.VolumetricOption();
     private readonly Option<double?> _acceleration = Inputs.Number("--acceleration", "mm/s²", "Acceleration of the nozzle, 10 to 100000; left out: the design's own (print.machine), else 1000.");
     private readonly Option<bool> _json = Inputs.Json();
 
@@ -54,7 +54,7 @@ internal sealed class MotionCommand : ProgramCommand
             }
         }
 
-        MotionOptions options = MotionInput.Options(Filament(arguments), arguments.GetValue(_volumetric), Acceleration(arguments, fin?.Design), arguments.GetValue(_line));
+        MotionOptions options = MotionInput.Options(MotionInput.Filament(arguments, _filament), arguments.GetValue(_volumetric), Acceleration(arguments, fin?.Design), arguments.GetValue(_line));
         MotionReading reading = MotionInput.Read(file, options, cancellation);
         List<Finding> findings = [.. reading.Findings];
         MotionOfPlate? plate = null;
@@ -95,13 +95,6 @@ internal sealed class MotionCommand : ProgramCommand
         else if (arguments.GetValue(_overwrite))
             throw new WrongInputException("--overwrite only matters with --insert-stops.", "Name the file to write with --insert-stops, or leave --overwrite out.");
     }
-
-    private double? Filament(ParseResult arguments) => arguments.GetValue(_filament) switch
-    {
-        double given when given is < 0.5 or > 5 => throw new WrongInputException($"--filament-mm {given} is outside 0.5 to 5 mm.", "Give the diameter of the filament."),
-        double given => given / 1e3,
-        null => null,
-    };
 
     private double? Acceleration(ParseResult arguments, FinDesign? design) => arguments.GetValue(_acceleration) switch
     {

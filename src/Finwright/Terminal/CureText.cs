@@ -21,7 +21,9 @@ internal static class CureText
         foreach (CuredPartSummary part in summary.Parts)
         {
             o.WriteLine();
-            o.WriteLine($"{part.Name,-30}      low  nominal     high");
+            if (part.Name.Length > 30)
+                o.WriteLine(part.Name);
+            o.WriteLine($"{(part.Name.Length > 30 ? "" : part.Name),-30}{"low",9}{"nominal",9}{"high",9}");
             Row("peak of the resin, °C", part, numbers => numbers.PeakResinCelsius, "0.0");
             Row("  after, h", part, numbers => numbers.PeakHours, "0.0");
             Row("wall inside, °C", part, numbers => numbers.PeakWallCelsius, "0.0");

@@ -15,6 +15,8 @@ internal static class PourText
         TextWriter o = streams.Out;
         o.WriteLine(summary.Name);
         o.WriteLine(Wrapping.Wrap(summary.Sentence, streams.Width));
+        if (summary.Motion is { } motion)
+            o.WriteLine(Wrapping.Wrap($"Pores of plate {motion.Plate} ({string.Join(", ", motion.Parts)}) from {motion.File}: it lays {motion.LaidMl:0.0} ml of plastic, planned {motion.PlannedMl:0.0} ml.", streams.Width));
         foreach (Verdict verdict in verdicts)
             VerdictText.Write(streams, verdict);
         foreach (PouredPartSummary part in summary.Parts)
@@ -40,9 +42,9 @@ internal static class PourText
         if (part.FillMinutes is double minutes)
             Say($"The pores let it fill in {minutes:0.#} min at the head given; a full cup stays workable for {(part.CupLifeMinutes is double cup ? $"{cup:0} min" : "more than two days")} by its kinetics{(part.PotLifeMinutes is double sheet ? $", {sheet:0} min by its data sheet" : "")}.");
         o.WriteLine();
-        o.WriteLine("  cup    mix, g      resin, g   hardener, g   resin, ml   hardener, ml   to pour, ml");
+        o.WriteLine($"  {"cup",3}{"mix, g",9}{"resin, g",11}{"hardener, g",14}{"resin, ml",12}{"hardener, ml",15}{"to pour, ml",14}");
         foreach (BatchSummary batch in part.Batches)
-            o.WriteLine($"  {batch.Number,3}{batch.MassGrams.Value,10:0.0}{Number(batch.ResinGrams),14}{Number(batch.HardenerGrams),14}{Number(batch.ResinMl),12}{Number(batch.HardenerMl),15}{batch.VolumeMl.Value,14:0.0}");
+            o.WriteLine($"  {batch.Number,3}{batch.MassGrams.Value,9:0.0}{Number(batch.ResinGrams),11}{Number(batch.HardenerGrams),14}{Number(batch.ResinMl),12}{Number(batch.HardenerMl),15}{batch.VolumeMl.Value,14:0.0}");
 
         void Say(string text) => o.WriteLine("  " + Wrapping.Wrap(text, streams.Width, 4, 2));
     }

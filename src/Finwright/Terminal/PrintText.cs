@@ -1,3 +1,4 @@
+using System.Globalization;
 using Finwright.Assessment.Packing;
 using Finwright.Assessment.Verdicts;
 
@@ -18,10 +19,16 @@ internal static class PrintText
         foreach (Verdict verdict in verdicts)
             VerdictText.Write(streams, verdict);
         o.WriteLine();
-        o.WriteLine("  part                  lies      layers  height   hours        plastic  filament   cost");
-        o.WriteLine("                                             mm  (range)              g         m");
+        o.WriteLine($"  {"part",-12} {"lies",-8}{"layers",7}{"height",8}  {"hours",-16}{"plastic",7}{"filament",9}{"cost",7}");
+        o.WriteLine($"  {"",-12} {"",-8}{"",7}{"mm",8}  {"(range)",-16}{"g",7}{"m",9}");
         foreach (PartPrintSummary part in summary.Parts)
-            o.WriteLine($"  {part.Name,-20}  {Choice.Of(part.Attitude),-9}{part.Layers,7}{part.HeightMm,8:0.0}  {$"{part.Hours.Value:0.0} ({part.Hours.Low:0.0}-{part.Hours.High:0.0})",-14}{part.PlasticGrams,6:0}{part.FilamentM,10:0.0}{part.FilamentCost,7:0.00}");
+        {
+            // A long name has a line of its own.
+            if (part.Name.Length > 12)
+                o.WriteLine($"  {part.Name}");
+            o.WriteLine($"  {(part.Name.Length > 12 ? "" : part.Name),-12} {Choice.Of(part.Attitude),-8}{part.Layers,7}{part.HeightMm,8:0.0}  {$"{Hours(part.Hours.Value)} ({Hours(part.Hours.Low)}-{Hours(part.Hours.High)})",-16}{part.PlasticGrams,7:0}{part.FilamentM,9:0.0}{part.FilamentCost,7:0.00}");
+        }
+
         foreach (PlatePrintSummary plate in summary.Plates)
         {
             o.WriteLine();
@@ -46,4 +53,6 @@ internal static class PrintText
 
         NotesText.Write(streams, summary.Notes);
     }
+
+    private static string Hours(double hours) => hours.ToString(hours < 100 ? "0.0" : "0", CultureInfo.InvariantCulture);
 }
