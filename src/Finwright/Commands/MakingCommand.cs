@@ -27,7 +27,7 @@ internal abstract class MakingCommand : ProgramCommand
     /// <inheritdoc/>
     public override ExitCode Run(ParseResult arguments, TextStreams streams, CancellationToken cancellation)
     {
-        Check(arguments);
+        Check(arguments, streams, cancellation);
         string file = arguments.GetRequiredValue(_file);
         bool json = arguments.GetValue(_json);
         using Assessor assessor = new(curves: CacheFolder.OpenCurves());
@@ -37,7 +37,7 @@ internal abstract class MakingCommand : ProgramCommand
             : arguments.GetValue(_settings) is null
                 ? MakingResult.Of(assessor.Assess(DesignFile.Read(file), _depth, progress, cancellation))
                 : throw new WrongInputException("--settings goes with a mesh; a design file holds its own settings.", "Leave --settings out, or name an STL or 3MF file.");
-        result = Refine(result, arguments, streams, cancellation);
+        result = Refine(result, arguments);
         progress.Clear();
         if (json)
         {
@@ -58,13 +58,13 @@ internal abstract class MakingCommand : ProgramCommand
         return result.InputIsWrong ? ExitCode.WrongInput : result.HasErrors || Verdicts(result).Any(verdict => verdict.State == VerdictState.Fails) ? ExitCode.Fails : ExitCode.Good;
     }
 
-    /// <summary>Refuses further options that do not fit together, before any work is done.</summary>
-    protected virtual void Check(ParseResult arguments)
+    /// <summary>Reads further options and refuses those that are wrong, before any work is done.</summary>
+    protected virtual void Check(ParseResult arguments, TextStreams streams, CancellationToken cancellation)
     {
     }
 
     /// <summary>Takes further options into account; nothing unless a command has some.</summary>
-    protected virtual MakingResult Refine(MakingResult result, ParseResult arguments, TextStreams streams, CancellationToken cancellation) => result;
+    protected virtual MakingResult Refine(MakingResult result, ParseResult arguments) => result;
 
     /// <summary>Whether there is an answer.</summary>
     protected abstract bool IsWorkedOut(MakingResult result);

@@ -66,7 +66,7 @@ internal sealed class MotionCommand : ProgramCommand
             findings.AddRange(plate.Comparison.Findings);
             if (copy is not null)
             {
-                insertion = MotionStops.Insert(file, copy, plate.Needed, arguments.GetValue(_line) ?? "M0", options, cancellation);
+                insertion = Insert(file, copy, plate, arguments.GetValue(_line) ?? "M0", options, cancellation);
                 findings.AddRange(insertion.Findings);
             }
         }
@@ -94,6 +94,18 @@ internal sealed class MotionCommand : ProgramCommand
             NewFile.Refuse(copy, "plate-2-stops.gcode", arguments.GetValue(_overwrite));
         else if (arguments.GetValue(_overwrite))
             throw new WrongInputException("--overwrite only matters with --insert-stops.", "Name the file to write with --insert-stops, or leave --overwrite out.");
+    }
+
+    private static StopInsertion Insert(string file, string copy, MotionOfPlate plate, string line, MotionOptions options, CancellationToken cancellation)
+    {
+        try
+        {
+            return MotionStops.Insert(file, copy, plate.Needed, line, options, cancellation);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            throw new WrongInputException(problem.Message, "Choose a file in a folder that you may write to.");
+        }
     }
 
     private double? Acceleration(ParseResult arguments, FinDesign? design) => arguments.GetValue(_acceleration) switch

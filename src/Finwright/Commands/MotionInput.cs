@@ -36,7 +36,7 @@ internal static class MotionInput
 
     /// <summary>Refuses a file that is not there.</summary>
     /// <exception cref="WrongInputException">It is missing, or a folder.</exception>
-    public static void Refuse(string file)
+    private static void Refuse(string file)
     {
         if (string.IsNullOrWhiteSpace(file))
             throw new WrongInputException("The name of the motion file is empty.", "Name the motion file.");
