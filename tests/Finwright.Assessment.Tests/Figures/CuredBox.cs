@@ -25,7 +25,7 @@ internal static class CuredBox
         ResinSystem resin = ResinFromDesign.Of(pour.System, [])!;
         using ManifoldKernel kernel = new();
         PartToMake box = new("test box", new(corners, faces), Placement.Identity) { IsImported = true, Ways = [new(PrintAttitude.Standing, new(0, 0, -1))] };
-        FinPrinted printed = PrintWork.Of(new(), new(), [box], [], kernel, [], null, CancellationToken.None);
+        FinPrinted printed = PrintWork.Of(new(), [box], [], kernel, [], null, CancellationToken.None);
         FinPoured poured = PourWork.Of(pour, resin, printed.Parts, [], null, CancellationToken.None);
         PartPoured part = poured.Parts[0];
         PartVoxels voxels = Voxeliser.Of(part.Layers, new Point3(2e-3, 2e-3, 2e-3));
