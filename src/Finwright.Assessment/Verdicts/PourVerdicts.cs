@@ -85,7 +85,7 @@ public static class PourVerdicts
     {
         const string code = "fill-time", what = "filling before the resin thickens", why = "Resin that thickens half way leaves the rest of the part empty.";
         if (poured.Parts.FirstOrDefault(part => part.Fill is null) is { } unknown)
-            return WaterVerdicts.Unknown(code, what, why, $"How fast the {unknown.Name} fills is not known: the resin does not tell its viscosity, or the infill is outside 3 to 50 %.", "Give the resin's viscosity, or pour slowly and watch.");
+            return WaterVerdicts.Unknown(code, what, why, $"How fast the {unknown.Name} fills is not known: the resin does not tell its viscosity, or the infill is outside 5 to 30 %, for which the flow through a gyroid is known.", "Give the resin's viscosity, or pour slowly and watch.");
         if (poured.Parts.FirstOrDefault(part => part.Fill!.Status != FillStatus.Filled) is { } stalled)
         {
             bool pressure = stalled.Fill!.Status == FillStatus.TooLittlePressure;

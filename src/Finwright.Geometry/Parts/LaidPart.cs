@@ -7,8 +7,8 @@ namespace Finwright.Geometry.Parts;
 /// <param name="Down">Unit vector, design axes, that points into the bed.</param>
 public readonly record struct Resting(PrintAttitude Attitude, Point3 Down)
 {
-    /// <summary>Turns design axes into bed axes: <see cref="Down"/> becomes −z; the fin's x axis stays level.</summary>
-    public Placement Turn => Placement.Along(default, -1 * Down, new(1, 0, 0)).RigidInverse();
+    /// <summary>Turns design axes into bed axes: <see cref="Down"/> becomes −z; the fin's x axis stays level, or its y axis where x itself points down.</summary>
+    public Placement Turn => Placement.Along(default, -1 * Down, Math.Abs(Down.X) > 0.9 * Down.Length ? new Point3(0, 1, 0) : new(1, 0, 0)).RigidInverse();
 }
 
 /// <summary>A part laid on the bed, or the best try when it does not fit.</summary>
