@@ -27,6 +27,15 @@ public sealed record PartCured(PartPoured Part, PartVoxels Voxels, PartCureCase 
     /// <summary>Whether all three runs came to their end.</summary>
     public bool IsWhole => Band.Low.Status == CureStatus.Done && Band.Nominal.Status == CureStatus.Done && Band.High.Status == CureStatus.Done;
 
+    /// <summary>Least and greatest of the three runs: with a bath the nominal one need not lie between the ends.</summary>
+    /// <param name="of">A temperature of a run, K.</param>
+    public (double Low, double High) Range(Func<PartCureResult, double> of)
+    {
+        ArgumentNullException.ThrowIfNull(of);
+        double[] all = [of(Band.Low), of(Band.Nominal), of(Band.High)];
+        return (all.Min(), all.Max());
+    }
+
     /// <summary>Where the resin is hottest, in the axes of the part's mesh, metres.</summary>
     public Point3 HottestPlace => Part.InMesh(Band.Nominal.HottestPlace);
 }

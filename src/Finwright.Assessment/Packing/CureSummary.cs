@@ -86,14 +86,11 @@ public sealed record CureSummary
     {
         if (cured.Parts.Count == 0)
             return "No part is poured.";
-        // The slow end can be the warmer one: after a bath that took all heat of a fast resin.
-        PartCured worst = cured.Parts.MaxBy(part => Peaks(part).Max())!;
-        double[] peaks = Peaks(worst);
+        PartCured worst = cured.Parts.MaxBy(part => part.Range(run => run.Resin.Temperature).High)!;
+        (double low, double high) = worst.Range(run => run.Resin.Temperature);
         PartCureBand band = worst.Band;
         string edge = band.IsNearCritical ? " It stands near the edge of running away." : "";
-        return $"The warmest part, the {worst.Name}, peaks at {CureSlabSummary.Celsius(band.Nominal.Resin.Temperature):0} °C after {band.Nominal.Resin.Time / 3600:0.0} h (range {CureSlabSummary.Celsius(peaks.Min()):0} to {CureSlabSummary.Celsius(peaks.Max()):0} °C); its walls soften at {CureSlabSummary.Celsius(cured.Softening):0} °C.{edge}";
-
-        static double[] Peaks(PartCured part) => [part.Band.Low.Resin.Temperature, part.Band.Nominal.Resin.Temperature, part.Band.High.Resin.Temperature];
+        return $"The warmest part, the {worst.Name}, peaks at {CureSlabSummary.Celsius(band.Nominal.Resin.Temperature):0} °C after {band.Nominal.Resin.Time / 3600:0.0} h (range {CureSlabSummary.Celsius(low):0} to {CureSlabSummary.Celsius(high):0} °C); its walls soften at {CureSlabSummary.Celsius(cured.Softening):0} °C.{edge}";
     }
 }
 

@@ -34,8 +34,9 @@ public static class CureVerdicts
 
     private static Verdict Softening(FinCured cured)
     {
-        PartCured worst = cured.Parts.MaxBy(part => part.Band.High.WallInside.Temperature)!;
-        double nominal = worst.Band.Nominal.WallInside.Temperature, high = worst.Band.High.WallInside.Temperature, low = worst.Band.Low.WallInside.Temperature, limit = cured.Softening;
+        PartCured worst = cured.Parts.MaxBy(part => part.Range(run => run.WallInside.Temperature).High)!;
+        (double low, double high) = worst.Range(run => run.WallInside.Temperature);
+        double nominal = worst.Band.Nominal.WallInside.Temperature, limit = cured.Softening;
         VerdictState state = nominal > limit ? VerdictState.Fails : high > limit - SoftMargin ? VerdictState.Tight : VerdictState.Holds;
         return new()
         {
