@@ -167,7 +167,8 @@ public static class FinStages
         version: 1,
         "filling the pores",
         share: 6,
-        design => Blank(design) with { Pour = design.Pour, Print = design.Print },
+        // How it is cooled, and when further pours come, matters to the cure alone.
+        design => Blank(design) with { Pour = Warm(design.Pour), Print = design.Print },
         after: [Printed],
         work => ResinFromDesign.Of(work.Design.Pour.System, work.Findings) is { } resin
             ? PourWork.Of(work.Design.Pour, resin, work.Of(Printed).Parts, work.Findings, work.Progress, work.Cancellation)
@@ -194,6 +195,12 @@ public static class FinStages
         design => Blank(design) with { Parts = design.Parts, Pour = design.Pour, Prices = design.Prices },
         after: [Solid, Parts, Printed, Poured, Cured],
         work => PlanWork.Of(work.Design, work.Of(Solid), work.Of(Parts), work.Of(Printed), work.Of(Poured), work.Of(Cured)));
+
+    private static Pour Warm(Pour pour)
+    {
+        Pour usual = new();
+        return pour with { Cooling = usual.Cooling, BathCelsius = usual.BathCelsius, BathLevelPercent = usual.BathLevelPercent, BathHours = usual.BathHours, Stages = usual.Stages };
+    }
 
     private static bool IsBare(FinDesign design) => design.Shape.StarboardFinish == Finish.BarePrint || design.Shape.PortFinish == Finish.BarePrint;
 

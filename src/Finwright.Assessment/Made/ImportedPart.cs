@@ -19,9 +19,6 @@ internal static class ImportedPart
     // No printer for the home has half of that room: what is larger has its unit wrong.
     private const double Largest = 2;
 
-    // A part at rest keeps its x axis level, which says nothing of how it lies on its x sides: there it is a hair off, and z comes to lie level.
-    private const double Hair = 1e-9;
-
     // As for the skin of a blade: rounding of mesh files stays below.
     private const double LargestFold = 1e-3;
 
@@ -47,7 +44,7 @@ internal static class ImportedPart
             Ways =
             [
                 new(PrintAttitude.Standing, new(0, 0, -1)), new(PrintAttitude.Standing, new(0, 0, 1)),
-                new(PrintAttitude.Lying, new(0, -1, 0)), new(PrintAttitude.Lying, new(0, 1, 0)), new(PrintAttitude.Lying, new(-1, 0, Hair)), new(PrintAttitude.Lying, new(1, 0, Hair)),
+                new(PrintAttitude.Lying, new(0, -1, 0)), new(PrintAttitude.Lying, new(0, 1, 0)), new(PrintAttitude.Lying, new(-1, 0, 0)), new(PrintAttitude.Lying, new(1, 0, 0)),
             ],
         };
         try

@@ -81,6 +81,8 @@ internal static class PourWork
             Point3? given = PourUp.Of(pour) is { } up ? _layers.ToLayers.Turn(up) : null;
             (string Name, PourPort Port)[] own = [.. OwnPorts()];
             bool suggested = own.Length < 2;
+            if (suggested && part.Part.Ports.Count > 0)
+                findings.Add(new("ports-too-few", Severity.Caution, "$.pour.ports", $"The {part.Part.Name} has {(own.Length == 0 ? "no port" : "one port")} that reaches its pores; resin needs one and air another, so places are suggested and the air is judged with them.", "Drill where the answer suggests it."));
             AttitudeSearchResult? search = suggested ? null : AttitudeSearch.Search(_voxels, _share, [.. own.Select(port => port.Port)], given ?? _layers.ToLayers.Turn(new(0, -1, 0)), _layers.ToLayers, AirNotWorthATilt, cancellation);
             AttitudeAir? chosen = given is null ? search?.Best : search?.Now;
             PourAttitude attitude = chosen?.Attitude ?? (given is { } told ? PourAttitude.Of(told, _layers.ToLayers) : Easiest());

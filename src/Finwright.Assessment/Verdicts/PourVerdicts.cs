@@ -33,8 +33,8 @@ public static class PourVerdicts
         VerdictState state = WaterVerdicts.Below(worst.Air.Share, TightAir, GreatestAir);
         string other = worst.Search switch
         {
-            { Best: { } best } when best.Air.Volume < worst.Air.Volume - AttitudeSearch.TieShare * worst.Air.Total => $" Held with the {best.Attitude.Name} only {1e6 * best.Air.Volume:0.0} ml would stay.",
-            { Pair: { } pair } when pair.Air.Volume < worst.Air.Volume => $" Rocked between {pair.First.Attitude.Name} and {pair.Second.Attitude.Name}, {1e6 * pair.Air.Volume:0.0} ml would stay.",
+            { Best: { } best } when best.Air.Volume < worst.Air.Volume - AttitudeSearch.TieShare * worst.Air.Total => $" Held with the {worst.Held(best.Attitude)} only {1e6 * best.Air.Volume:0.0} ml would stay.",
+            { Pair: { } pair } when pair.Air.Volume < worst.Air.Volume => $" Rocked between {worst.Held(pair.First.Attitude)} and {worst.Held(pair.Second.Attitude)}, {1e6 * pair.Air.Volume:0.0} ml would stay.",
             _ => "",
         };
         string places = worst.Suggested.Air.Volume < worst.Air.Volume
@@ -50,8 +50,8 @@ public static class PourVerdicts
             Certainty = Certainty.Derived,
             HowSure = $"Resin is taken to rise level; bubbles that cling to lines, and those shallower than {1e3 * worst.Air.Tolerance:0.0} mm, are not seen. The limit is judgement.",
             Found = worst.Air.Regions.Count == 0
-                ? $"Held with the {worst.Attitude.Name}, all air finds its way to a vent."
-                : $"Held with the {worst.Attitude.Name}, {1e6 * worst.Air.Volume:0.0} ml of air stay in {Count(worst.Air.Regions.Count, "bubble")}; the largest holds {1e6 * worst.Air.Regions[0].Volume:0.0} ml.{other}",
+                ? $"Held with the {worst.Held(worst.Attitude)}, all air finds its way to a vent."
+                : $"Held with the {worst.Held(worst.Attitude)}, {1e6 * worst.Air.Volume:0.0} ml of air stay in {Count(worst.Air.Regions.Count, "bubble")}; the largest holds {1e6 * worst.Air.Regions[0].Volume:0.0} ml.{other}",
             Why = "Where air stays the fin is hollow: weak, and it drinks water through every scratch.",
             Change = state == VerdictState.Holds ? "" : places,
         };
