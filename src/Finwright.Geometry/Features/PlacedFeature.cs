@@ -14,6 +14,9 @@ public enum FeatureKind
     /// <summary>Pocket that holds a nut.</summary>
     NutPocket,
 
+    /// <summary>Room above a nut's pocket, as the part is printed, through which the nut sinks in.</summary>
+    NutWayIn,
+
     /// <summary>Round pocket, open at the top edge, in which a nut is turned with a socket.</summary>
     SocketPocket,
 

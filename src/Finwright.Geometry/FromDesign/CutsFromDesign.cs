@@ -54,7 +54,7 @@ internal static class CutsFromDesign
         foreach (PlacedFeature pocket in work.BladePockets)
         {
             // A bolt should not have to reach through a bond to its nut: from the hull to below it.
-            double top = pocket.Kind == FeatureKind.NutPocket ? 0 : -pocket.Volume.Reach(-1 * down) - work.Wall;
+            double top = pocket.Kind is FeatureKind.NutPocket or FeatureKind.NutWayIn ? 0 : -pocket.Volume.Reach(-1 * down) - work.Wall;
             spans.Add((top, pocket.Volume.Reach(down) + work.Wall));
         }
 

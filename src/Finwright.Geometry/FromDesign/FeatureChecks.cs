@@ -63,7 +63,7 @@ internal static class FeatureChecks
     // A pocket, or the pin's hole, must lie wholly on one side of the hull plane and leave a wall to it.
     private static void Hull(FeaturePlan plan, PlacedFeature feature)
     {
-        if (feature.Kind is not (FeatureKind.NutPocket or FeatureKind.SocketPocket or FeatureKind.PinHole))
+        if (feature.Kind is not (FeatureKind.NutPocket or FeatureKind.NutWayIn or FeatureKind.SocketPocket or FeatureKind.PinHole))
             return;
         double deepest = feature.Volume.Reach(new(0, 1, 0)), shallowest = -feature.Volume.Reach(new(0, -1, 0));
         double wall = feature.Volume.Middle.Y < 0 ? -deepest : shallowest;

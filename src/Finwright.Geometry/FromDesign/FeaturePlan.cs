@@ -52,7 +52,7 @@ internal sealed class FeaturePlan(FinDesign design, BladeShape blade, BasePlan p
     {
         Add(pocket with { NeedsPause = true });
         // A layer more than the nut is high, because layers need not begin where the pocket does.
-        Add(pocket with { Name = $"{pocket.Name}, way in", Volume = pocket.Volume.WayIn(PrintUp(pocket.Volume.Middle.Y < 0), design.Print.LayerMm * 1e-3) });
+        Add(pocket with { Name = $"{pocket.Name}, way in", Kind = FeatureKind.NutWayIn, Volume = pocket.Volume.WayIn(PrintUp(pocket.Volume.Middle.Y < 0), design.Print.LayerMm * 1e-3) });
     }
 
     /// <summary>Which way is up while a part is printed, design axes. A blade that stands where it fits is taken to stand.</summary>

@@ -111,7 +111,7 @@ public sealed record FinSolids
     }
 
     private static bool IsPocket(PlacedFeature feature) =>
-        feature.Kind is FeatureKind.NutPocket or FeatureKind.SocketPocket or FeatureKind.CavityRoom or FeatureKind.LidRecess;
+        feature.Kind is FeatureKind.NutPocket or FeatureKind.NutWayIn or FeatureKind.SocketPocket or FeatureKind.CavityRoom or FeatureKind.LidRecess;
 
     private static Point3 Extent(FeatureVolume volume)
     {

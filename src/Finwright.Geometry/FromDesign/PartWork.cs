@@ -55,7 +55,7 @@ internal sealed class PartWork(FinDesign design, BladeShape blade, FinSolids sol
 
     /// <summary>Pockets and cavities in the blade that a cut must not open.</summary>
     public IEnumerable<PlacedFeature> BladePockets => Solids.Features.Where(f =>
-        f.IsInBlade && f.Kind is FeatureKind.NutPocket or FeatureKind.SocketPocket or FeatureKind.CavityRoom or FeatureKind.LidRecess);
+        f.IsInBlade && f.Kind is FeatureKind.NutPocket or FeatureKind.NutWayIn or FeatureKind.SocketPocket or FeatureKind.CavityRoom or FeatureKind.LidRecess);
 
     /// <summary>How a piece of the blade may rest by the design, best first.</summary>
     /// <param name="cut">The cut at its root side; null for the piece at the root.</param>

@@ -16,7 +16,7 @@ internal static class FinToDraw
             Shape = new()
             {
                 Outline = new() { Family = OutlineFamily.Upright, SpanMm = 340, RootChordMm = 186 },
-                Sections = [new() { AtPercent = 0, ThicknessPercent = 11.8 }, new() { AtPercent = 100, ThicknessPercent = 8.5 }],
+                Sections = [new() { AtPercent = 0, ThicknessPercent = 12.8 }, new() { AtPercent = 100, ThicknessPercent = 8.5 }],
             },
             Hardware = new() { BoxBolts = new() { BladeDepthMm = 18 } },
         };
