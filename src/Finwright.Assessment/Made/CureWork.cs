@@ -17,12 +17,6 @@ internal static class CureWork
 
     private const int MostCells = 60_000;
 
-    // A slow resin in a cool bath needs two days to come to its end.
-    private const double Followed = 60 * Hour;
-
-    // Cups for 100 g are some 65 mm wide; a tube or funnel on a port is held as slim as the dimple's syringe tip allows (judgement).
-    private const double CupDiameter = 0.065, ReservoirDiameter = 0.02;
-
     /// <summary>Lets every part cure.</summary>
     public static FinCured Of(Pour pour, Print print, FinPoured poured, double softening, IProgress<double>? progress, CancellationToken cancellation)
     {
@@ -43,11 +37,8 @@ internal static class CureWork
             progress?.Report((index + 1.0) / parts.Count);
         }
 
-        return new(resin, softening, cured, Cup(resin, pour.CupGrams / 1e3, CupDiameter, fresh, room), pour.ReservoirMl > 0 ? Cup(resin, pour.ReservoirMl * 1e-6 * resin.Density, ReservoirDiameter, fresh, room) : null);
+        return new(resin, softening, cured, Vessels.Cup(pour, resin, cancellation), Vessels.Reservoir(pour, resin, cancellation));
     }
-
-    private static CupRun Cup(ResinSystem resin, double mass, double diameter, double fresh, double room) =>
-        CupModel.Solve(new() { Resin = resin, Mass = mass, Diameter = diameter, StartTemperature = fresh, RoomTemperature = room, Duration = Followed });
 
     private static PartCureCase Case(Pour pour, PartPoured part, PartVoxels voxels, ResinSystem resin, PlasticHeat plastic, double room, double fresh)
     {
@@ -68,7 +59,7 @@ internal static class CureWork
             Bath = pour.Cooling == Cooling.StillAir
                 ? null
                 : new(0, pour.BathHours * Hour, pour.BathCelsius + Kelvin, pour.BathLevelPercent >= 100 ? double.PositiveInfinity : low + pour.BathLevelPercent / 100 * (high - low)),
-            Duration = Followed + (pour.Stages.Count == 0 ? 0 : pour.Stages[^1].AfterHours * Hour),
+            Duration = Vessels.Watched + (pour.Stages.Count == 0 ? 0 : pour.Stages[^1].AfterHours * Hour),
         };
     }
 

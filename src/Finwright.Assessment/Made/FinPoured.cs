@@ -66,7 +66,7 @@ public sealed record PartPoured
     /// <summary>How it fills; null when the resin does not tell its viscosity or the infill is outside the range of the law.</summary>
     public FillResult? Fill { get; init; }
 
-    /// <summary>End of the working time of a full cup, s; infinite when it does not end in two days.</summary>
+    /// <summary>End of the working time of a full cup, s; infinite when it does not end in the time it is followed.</summary>
     public required double CupLife { get; init; }
 
     /// <summary>Upward direction while it is poured, layer axes.</summary>

@@ -21,11 +21,6 @@ internal static class PourWork
     // So much of the pores may stay air before an attitude that is hard to hold is worth it: tapping and topping up get it out (judgement).
     private const double AirNotWorthATilt = 0.008;
 
-    // Cups for 100 g are some 65 mm wide.
-    private const double CupDiameter = 0.065;
-
-    private const double Watched = 48 * 3600;
-
     /// <summary>Plans the pour.</summary>
     /// <param name="pour">The design's pour.</param>
     /// <param name="resin">The resin.</param>
@@ -35,8 +30,7 @@ internal static class PourWork
     /// <param name="cancellation">Stops it.</param>
     public static FinPoured Of(Pour pour, ResinSystem resin, IReadOnlyList<PartPrinted> printed, ICollection<Finding> findings, IProgress<double>? progress, CancellationToken cancellation)
     {
-        double fresh = (pour.ResinCelsius ?? pour.RoomCelsius) + Kelvin;
-        CupRun cup = CupModel.Solve(new() { Resin = resin, Mass = pour.CupGrams / 1e3, Diameter = CupDiameter, StartTemperature = fresh, RoomTemperature = pour.RoomCelsius + Kelvin, Duration = Watched }, cancellation);
+        CupRun cup = Vessels.Cup(pour, resin, cancellation);
         PartPrinted[] wanted = [.. printed.Where(part => !part.Part.IsGauge)];
         List<PartPoured> poured = [];
         foreach ((int index, PartPrinted part) in wanted.Index())
@@ -169,7 +163,7 @@ internal static class PourWork
                 Density = resin.Density,
                 Pressure = DarcyFill.HeadPressure(resin.Density, column.Height + pour.HeadMm * Millimetres),
                 Viscosity = viscosity,
-                TimeLimit = double.IsFinite(cup.Gel) ? cup.Gel : Watched,
+                TimeLimit = double.IsFinite(cup.Gel) ? cup.Gel : Vessels.Watched,
                 Bores = [new(feed.Diameter, _layers.Settings.WallThickness)],
             });
         }

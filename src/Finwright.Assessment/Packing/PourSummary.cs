@@ -212,7 +212,7 @@ public sealed record PouredPartSummary
     /// <summary>How long the pores need at least; null unless filled.</summary>
     public double? FillMinutes { get; init; }
 
-    /// <summary>Working time of a full cup by its kinetics; null when it does not end in two days.</summary>
+    /// <summary>Working time of a full cup by its kinetics; null when it does not end in the time it is followed.</summary>
     public double? CupLifeMinutes { get; init; }
 
     /// <summary>Working time by the data sheet at the pour's temperature; null when it is not known.</summary>

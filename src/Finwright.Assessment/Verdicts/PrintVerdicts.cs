@@ -85,7 +85,7 @@ public static class PrintVerdicts
 
     private static Verdict? Layers(FinPrinted printed)
     {
-        PartPrinted[] loaded = [.. printed.Parts.Where(part => part.Part is { IsGauge: false, IsBase: false })];
+        PartPrinted[] loaded = [.. printed.Parts.Where(part => part.Part is { IsGauge: false, IsBase: false, IsImported: false })];
         if (loaded.Length == 0)
             return null;
         PartPrinted worst = loaded.MinBy(part => part.AsLaid.LoadAngle)!;

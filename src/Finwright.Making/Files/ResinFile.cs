@@ -1,6 +1,7 @@
 using System.Globalization;
 using Finwright.Design;
 using Finwright.Design.DataFiles;
+using Finwright.Making.Cure;
 using Finwright.Making.Resins;
 using Finwright.Numerics;
 
@@ -11,8 +12,6 @@ public static class ResinFile
 {
     /// <summary>Ending of the file names.</summary>
     public const string Ending = ".resin.json";
-
-    private const double GasConstant = 8.314462618;
 
     // At a fifth cured and 20 °C: from some hundred days to some minutes for what is left. Judgement: slower never cures, faster cannot be poured.
     private const double SlowestRate = 1e-7, FastestRate = 1e-2, RoomTemperature = 293.15, RateConversion = 0.2;
@@ -120,7 +119,7 @@ public static class ResinFile
         }
 
         CureKinetics k = resin.Kinetics;
-        double k1 = k.Rate1 * Math.Exp(-k.Activation1 / (GasConstant * RoomTemperature)), k2 = k.Rate2 * Math.Exp(-k.Activation2 / (GasConstant * RoomTemperature));
+        double k1 = k.Rate1 * Math.Exp(-k.Activation1 / (CureRate.GasConstant * RoomTemperature)), k2 = k.Rate2 * Math.Exp(-k.Activation2 / (CureRate.GasConstant * RoomTemperature));
         double rate = (k1 + k2 * Math.Pow(RateConversion, k.OrderM)) * Math.Pow(1 - RateConversion, k.OrderN);
         if (rate is < SlowestRate or > FastestRate)
         {
