@@ -14,7 +14,8 @@ public sealed class ArchitectureTests
         ["Finwright.Strength"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry"],
         ["Finwright.Making"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry"],
         ["Finwright.Assessment"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Strength", "Finwright.Making"],
-        ["Finwright"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Strength", "Finwright.Making", "Finwright.Assessment"],
+        ["Finwright.Papers"] = ["Finwright.Assessment"],
+        ["Finwright"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Strength", "Finwright.Making", "Finwright.Assessment", "Finwright.Papers"],
     };
 
     [Fact]

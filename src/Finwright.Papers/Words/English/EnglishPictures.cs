@@ -1,0 +1,5 @@
+namespace Finwright.Papers.Words.English;
+
+internal sealed class EnglishPictures : PictureWords
+{
+}

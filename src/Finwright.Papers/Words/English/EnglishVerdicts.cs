@@ -1,0 +1,18 @@
+using Finwright.Assessment.Verdicts;
+
+namespace Finwright.Papers.Words.English;
+
+internal sealed class EnglishVerdicts : VerdictWords
+{
+    public override string State(VerdictState state) => throw new NotImplementedException();
+
+    public override string Checked(Verdict verdict) => verdict.Checked;
+
+    public override string Why(Verdict verdict) => verdict.Why;
+
+    public override string Change(Verdict verdict) => verdict.Change;
+
+    public override string Unit(string unit) => unit;
+
+    public override string Caution(string caution) => caution;
+}

@@ -1,0 +1,18 @@
+using Finwright.Geometry.FromDesign;
+
+namespace Finwright.Papers.Words.German;
+
+internal sealed class GermanNames : NameWords
+{
+    public override string Part(string name) => name;
+
+    public override string Port(string name) => name;
+
+    public override string Attitude(string name) => name;
+
+    public override string Feature(string name) => name;
+
+    public override string Size(HardwareItem item) => item.Size;
+
+    public override string Place(HardwareItem item) => item.Place;
+}

@@ -1,0 +1,5 @@
+namespace Finwright.Papers.Words.German;
+
+internal sealed class GermanPictures : PictureWords
+{
+}
