@@ -104,6 +104,7 @@ internal static class BendingVerdicts
         return new()
         {
             Code = "twist",
+            Ground = degrees >= 0 ? "washes-out" : "washes-in",
             Checked = "twist of the tip at cruise",
             State = state,
             Value = new(Math.Abs(degrees), "°", 1),
@@ -122,7 +123,7 @@ internal static class BendingVerdicts
         const string code = "second-opinion", what = "bending at cruise by plate over that by beam", why = "Two methods that know nothing of each other and agree are worth more than one.";
         double slenderness = structure.Plate.Fin.Span / structure.Sections[0].Chord;
         if (slenderness < LeastSlenderness)
-            return WaterVerdicts.Unknown(code, what, why, $"The blade is {slenderness:0.0} times as deep as its root is long: too short to be looked at as a beam.", "Trust the bench rather than either method.");
+            return WaterVerdicts.Unknown(code, what, why, $"The blade is {slenderness:0.0} times as deep as its root is long: too short to be looked at as a beam.", "Trust the bench rather than either method.") with { Ground = "no-beam" };
         (double plate, double beam) = (cruise.Tip.MidChord, BeamTip(structure, cruise));
         double ratio = plate / beam, off = Math.Abs(ratio - 1);
         VerdictState state = WaterVerdicts.Below(off, BeamRange, 2 * BeamRange);

@@ -56,13 +56,15 @@ internal static class BreakageVerdicts
                 code, what, Fallback,
                 $"Under {overload.Load.SideForce:0} N the blade would bend by more than {100 * CaseLoaded.FarthestShare:0} % of its span; stresses are not worked out that far.",
                 "Thicken the sections, add thick carbon rods, or shorten the span.") with
-            { State = VerdictState.Fails }
+            { State = VerdictState.Fails, Ground = "beyond-range" }
             : loaded[LoadCaseKind.Overload] is { Status: LoadedStatus.NotSettled }
             ? WaterVerdicts.Unknown(
                 code, what, Fallback,
                 "Load and shape did not settle in a gust or landing: the blade is too soft, near divergence, or the flow over it did not converge.",
-                "Thicken the sections, add thick carbon rods, rake the blade, or shorten the span.")
-            : WaterVerdicts.Unknown(code, what, Fallback, "The loads on the blade were not worked out.", loaded.Problem ?? "");
+                "Thicken the sections, add thick carbon rods, rake the blade, or shorten the span.") with
+            { Ground = "not-settled" }
+            : WaterVerdicts.Unknown(code, what, Fallback, "The loads on the blade were not worked out.", loaded.Problem ?? "") with
+            { Ground = "no-loads" };
     }
 
     private static Verdict Reserve(string code, string what, string change, StressPeak peak, CaseLoaded overload)

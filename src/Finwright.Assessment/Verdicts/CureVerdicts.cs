@@ -26,7 +26,7 @@ public static class CureVerdicts
         if (cured.Parts.Count == 0)
             return [];
         if (cured.Parts.FirstOrDefault(part => !part.IsWhole) is { } lost)
-            return [WaterVerdicts.Unknown("softening", "walls stay below softening", WhySoft, $"The cure of the {lost.Name} could not be followed to its end.", "Change resin, thickness or cooling a little and try again.")];
+            return [WaterVerdicts.Unknown("softening", "walls stay below softening", WhySoft, $"The cure of the {lost.Name} could not be followed to its end.", "Change resin, thickness or cooling a little and try again.") with { Ground = "not-followed" }];
         return [.. ((Verdict?[])[Softening(cured), Edge(cured), Water(cured), Hardened(cured), Cup(cured), Reservoir(cured)]).OfType<Verdict>().OrderBy(verdict => verdict.State)];
     }
 
@@ -41,6 +41,8 @@ public static class CureVerdicts
         return new()
         {
             Code = "softening",
+            Part = worst.Name,
+            Ground = worst.Case.Bath is null ? "air" : "bath",
             Checked = $"walls of the {worst.Name} stay below softening",
             State = state,
             Value = new(nominal - Kelvin, "°C", 0),
@@ -63,6 +65,7 @@ public static class CureVerdicts
         return new()
         {
             Code = "near-critical",
+            Part = worst.Name,
             Checked = $"a little less cooling changes little: {worst.Name}",
             State = worst.Band.IsNearCritical ? VerdictState.Tight : VerdictState.Holds,
             Value = new(change, "K for 5 %", 1),
@@ -91,6 +94,8 @@ public static class CureVerdicts
         return new()
         {
             Code = "water-time",
+            Part = worst.Name,
+            Ground = water.Status == WaterTimeStatus.NotEnough ? "not-enough" : "longer",
             Checked = $"time in the bath: {worst.Name}",
             State = state,
             Value = water.Status == WaterTimeStatus.NotEnough ? null : new(bath.Duration / Hour, "h", 1),
@@ -123,6 +128,7 @@ public static class CureVerdicts
         return new()
         {
             Code = "handling",
+            Part = worst.Name,
             Checked = $"hard enough to handle: {worst.Name}",
             State = done ? VerdictState.Holds : VerdictState.Tight,
             Value = done ? new(time / Hour, "h", 0) : null,

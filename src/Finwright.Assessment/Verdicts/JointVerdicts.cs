@@ -64,7 +64,7 @@ internal static class JointVerdicts
         const string code = "joint-hold", what = "reserve of bolts, nuts and rods across the joint, in a gust or landing", why = "When the first bolt, nut or rod lets go, the blade is lost.";
         const string change = "Add or thicken bolts or rods, seat the nuts deeper, let rods reach farther into the base, or bond the faces.";
         if (!state.HasAnswer)
-            return WaterVerdicts.Unknown(code, what, why, "Nothing holds the joint under this load: it falls open.", change) with { State = VerdictState.Fails };
+            return WaterVerdicts.Unknown(code, what, why, "Nothing holds the joint under this load: it falls open.", change) with { State = VerdictState.Fails, Ground = "ties" };
         if (state.Status is JointStatus.Bonded)
             return Bond(structure, state);
         (double reserve, int worst) = (double.MaxValue, 0);
@@ -81,6 +81,7 @@ internal static class JointVerdicts
         return new()
         {
             Code = code,
+            Ground = "ties",
             Checked = what,
             State = verdict,
             Value = new(reserve, "", 1),
@@ -103,6 +104,7 @@ internal static class JointVerdicts
         return new()
         {
             Code = "joint-hold",
+            Ground = "bond",
             Checked = "reserve of the bond of the joint, in a gust or landing",
             State = verdict,
             Value = new(reserve, "", 1),

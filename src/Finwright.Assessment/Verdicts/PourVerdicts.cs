@@ -43,6 +43,8 @@ public static class PourVerdicts
         return new()
         {
             Code = "trapped-air",
+            Part = worst.Name,
+            Ground = worst.Suggested.Air.Volume < worst.Air.Volume ? "vents" : "rocking",
             Checked = $"air that stays in the pores of the {worst.Name}",
             State = state,
             Value = new(100 * worst.Air.Share, "% of the pores", 1),
@@ -68,6 +70,8 @@ public static class PourVerdicts
         return new()
         {
             Code = "ports-open-both",
+            Part = part.Name,
+            Ground = port.LeastDepth is null ? "wider" : port.LeastDepth <= port.Depth ? "depth" : "thicker",
             Checked = "every port opens both labyrinths of the gyroid",
             State = state,
             Value = new(100 * share, "% of places in the pattern", 0),
@@ -85,13 +89,15 @@ public static class PourVerdicts
     {
         const string code = "fill-time", what = "filling before the resin thickens", why = "Resin that thickens half way leaves the rest of the part empty.";
         if (poured.Parts.FirstOrDefault(part => part.Fill is null) is { } unknown)
-            return WaterVerdicts.Unknown(code, what, why, $"How fast the {unknown.Name} fills is not known: the resin does not tell its viscosity, or the infill is outside 5 to 30 %, for which the flow through a gyroid is known.", "Give the resin's viscosity, or pour slowly and watch.");
+            return WaterVerdicts.Unknown(code, what, why, $"How fast the {unknown.Name} fills is not known: the resin does not tell its viscosity, or the infill is outside 5 to 30 %, for which the flow through a gyroid is known.", "Give the resin's viscosity, or pour slowly and watch.") with { Ground = "not-known" };
         if (poured.Parts.FirstOrDefault(part => part.Fill!.Status != FillStatus.Filled) is { } stalled)
         {
             bool pressure = stalled.Fill!.Status == FillStatus.TooLittlePressure;
             return new()
             {
                 Code = code,
+                Part = stalled.Name,
+                Ground = pressure ? "head" : "thickens",
                 Checked = $"{what}: {stalled.Name}",
                 State = VerdictState.Fails,
                 Certainty = Certainty.Derived,
@@ -110,6 +116,8 @@ public static class PourVerdicts
         return new()
         {
             Code = code,
+            Part = worst.Name,
+            Ground = "cup",
             Checked = $"{what}: {worst.Name}",
             State = state,
             Value = new(use, "of a cup's working time", 2),
@@ -130,6 +138,7 @@ public static class PourVerdicts
         return new()
         {
             Code = "thin-core",
+            Part = worst.Name,
             Checked = $"core too thin to fill through the gyroid: {worst.Name}",
             State = state == VerdictState.Fails ? VerdictState.NotKnown : state,
             Value = new(100 * worst.Thin.Share, "% of the core", 0),

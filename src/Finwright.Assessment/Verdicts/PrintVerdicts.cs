@@ -30,6 +30,7 @@ public static class PrintVerdicts
             return new()
             {
                 Code = code,
+                Ground = "no-stop",
                 Checked = what,
                 State = VerdictState.Fails,
                 Certainty = Certainty.Derived,
@@ -48,6 +49,7 @@ public static class PrintVerdicts
         return new()
         {
             Code = code,
+            Ground = "clearance",
             Checked = what,
             State = state,
             Value = new(1e3 * clearance, "mm", 2),
@@ -69,6 +71,8 @@ public static class PrintVerdicts
         return new()
         {
             Code = "overhang",
+            Part = worst.Part.Name,
+            Ground = worst.Orientations[0].Way.Down == worst.AsLaid.Way.Down ? "support" : Choice(worst.Orientations[0]),
             Checked = $"overhang without support: {worst.Part.Name}",
             State = state == VerdictState.Fails ? VerdictState.Tight : state,
             Value = new(area, "cm²", 1),
@@ -95,6 +99,8 @@ public static class PrintVerdicts
         return new()
         {
             Code = "layers-to-load",
+            Part = worst.Part.Name,
+            Ground = better ? Choice(best) : "",
             Checked = $"bending does not pull layers apart: {worst.Part.Name}",
             State = worst.AsLaid.Load == LayersToLoad.Across ? VerdictState.Tight : VerdictState.Holds,
             Value = new(angle, "°", 0),

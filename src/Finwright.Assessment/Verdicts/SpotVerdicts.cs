@@ -9,6 +9,7 @@ internal static class SpotVerdicts
     public static Verdict Weed(Brief brief, Margin margin) => new()
     {
         Code = "weed",
+        Ground = brief.Weed == Design.Weed.Thick ? "thick-weed" : "some-weed",
         Checked = "weed slides off the leading edge",
         State = VentilationVerdicts.StateOf(margin.State),
         Value = Degrees(margin.Value),

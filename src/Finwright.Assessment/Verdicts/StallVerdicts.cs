@@ -46,7 +46,7 @@ internal static class StallVerdicts
         if (cases.Length == 0)
             return WaterVerdicts.WithoutFlow(code, what, why, afloat);
         if (cases.FirstOrDefault(own => own.UnderHull.Status == LeewayStatus.NotConverged) is { } lost)
-            return WaterVerdicts.Unknown(code, what, why, $"At {lost.Load.Name} the lifting surface and its sections were not brought together.", "Change the outline a little and try again.");
+            return WaterVerdicts.Unknown(code, what, why, $"At {lost.Load.Name} the lifting surface and its sections were not brought together.", "Change the outline a little and try again.") with { Ground = "not-converged" };
         CaseAfloat worst = cases.MaxBy(own => own.ShareOfStall ?? 0)!;
         if (worst.ShareOfStall is not double share || worst.UnderHull.Limits.Onset is not { } onset)
         {
@@ -60,6 +60,8 @@ internal static class StallVerdicts
         return new()
         {
             Code = code,
+            Case = worst.Load.Kind,
+            Ground = share / limits.Tight <= GreatestAdvice ? "area" : "load",
             Checked = kinds.Length > 1 ? $"{what} {CaseWords.When(worst.Load.Kind)}" : what,
             State = state,
             Value = new(share, "of stall", 2),

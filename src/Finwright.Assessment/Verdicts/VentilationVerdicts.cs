@@ -41,6 +41,8 @@ internal static class VentilationVerdicts
         return new()
         {
             Code = "ventilation",
+            Case = worst.Case.Load.Kind,
+            Ground = margin == all.Seal ? "seal" : margin == all.HullCover ? "hull-cover" : "root-flow",
             Checked = $"air drawn in at the root ({margin.Name}) {CaseWords.When(worst.Case.Load.Kind)}",
             State = StateOf(margin.State),
             Value = value,
@@ -66,6 +68,7 @@ internal static class VentilationVerdicts
         return new()
         {
             Code = "cavitation",
+            Case = own.Load.Kind,
             Checked = $"cavitation {CaseWords.When(own.Load.Kind)}",
             State = StateOf(margin.State),
             Value = Of(margin.Value, 100, "% of the drop to boiling", 0),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Finwright.Numerics;
+using Finwright.Water.Sailing;
 
 namespace Finwright.Assessment.Verdicts;
 
@@ -46,6 +47,18 @@ public sealed record Verdict
 {
     /// <summary>Stable kebab-case name of the check, for example <c>stall-reserve</c>.</summary>
     public required string Code { get; init; }
+
+    /// <summary>Name of the part that it is about; empty when it is about the fin.</summary>
+    public string Part { get; init; } = "";
+
+    /// <summary>The load case that it is about; null when it is about none, or about all.</summary>
+    public LoadCaseKind? Case { get; init; }
+
+    /// <summary>
+    /// Kebab-case name of what decides, where a check has several grounds and each asks for another change, for example <c>seal</c>; empty
+    /// where there is only one. With the code it tells what <see cref="Change"/> says, so that it can be said in other languages.
+    /// </summary>
+    public string Ground { get; init; } = "";
 
     /// <summary>What was checked, in a few words.</summary>
     public required string Checked { get; init; }

@@ -62,7 +62,7 @@ public static class WaterVerdicts
     };
 
     internal static Verdict WithoutFlow(string code, string what, string why, FinAfloat afloat) =>
-        Unknown(code, what, why, NeedsFlow, afloat.Problem ?? "");
+        Unknown(code, what, why, NeedsFlow, afloat.Problem ?? "") with { Ground = "no-flow" };
 
     internal static VerdictState Below(double value, double tight, double limit) =>
         value > limit ? VerdictState.Fails : value > tight ? VerdictState.Tight : VerdictState.Holds;
@@ -125,6 +125,7 @@ public static class WaterVerdicts
             HowSure = $"The drag is good to some 15 %; the drive rests on a sail force {Degrees(estimates.CruiseForceAngle):0}° ahead of athwartships, which is judgement, and so is the limit.",
             Found = $"The fin drags with {drag.Total:0} N: {drag.Induced:0} N for the side force itself (induced), {drag.Section:0} N of friction and wake, {drag.Separation + drag.Junction + drag.Spray:0} N at tip and root. The sail drives with about {drive:0} N.",
             Why = why,
+            Ground = drag.Induced > drag.Section ? "induced" : "friction",
             Change = state == VerdictState.Holds ? "" : drag.Induced > drag.Section
                 ? "Most of it goes with the side force: a deeper, narrower fin helps most."
                 : "Most of it is friction: a smaller or smoother fin helps most.",
@@ -137,9 +138,9 @@ public static class WaterVerdicts
         if (afloat[LoadCaseKind.Cruise]?.UnderHull.Result.CentreOfEffort is not { } own)
             return WithoutFlow(code, what, why, afloat);
         if (reference is null)
-            return Unknown(code, what, why, $"The load at cruise acts {1e3 * own.Y:0} mm below the hull and {Aft(1e3 * (own.X - afloat.BoxMiddle))} the middle of the box. There is no fin to compare it with.", "Name the design of a fin that you know with --against.");
+            return Unknown(code, what, why, $"The load at cruise acts {1e3 * own.Y:0} mm below the hull and {Aft(1e3 * (own.X - afloat.BoxMiddle))} the middle of the box. There is no fin to compare it with.", "Name the design of a fin that you know with --against.") with { Ground = "no-reference" };
         if (reference[LoadCaseKind.Cruise]?.UnderHull.Result.CentreOfEffort is not { } other)
-            return Unknown(code, what, why, $"The flow over {referenceName} was not worked out.", reference.Problem ?? "Check the design of the reference fin.");
+            return Unknown(code, what, why, $"The flow over {referenceName} was not worked out.", reference.Problem ?? "Check the design of the reference fin.") with { Ground = "reference" };
         double shift = 1e3 * (own.X - afloat.BoxMiddle - other.X + reference.BoxMiddle);
         VerdictState state = Below(Math.Abs(shift), TightShiftMm, GreatestShiftMm);
         double uncertainty = 1e3 * ShiftUncertaintyShare * afloat.Planform.MeanChord;
@@ -155,6 +156,7 @@ public static class WaterVerdicts
             HowSure = "The difference of two like computations is good to a few millimetres. Places are measured from the middle of the box. The limit is judgement.",
             Found = $"The load at cruise acts {Math.Abs(shift):0} mm {(shift >= 0 ? "farther aft" : "farther forward")} than on {referenceName}, and {1e3 * Math.Abs(own.Y - other.Y):0} mm {(own.Y >= other.Y ? "deeper" : "less deep")}.",
             Why = why,
+            Ground = shift > 0 ? "aft" : "forward",
             Change = state == VerdictState.Holds ? "" : shift > 0
                 ? "Less rake, or the base farther forward in the box, brings it back; or move the mast foot aft."
                 : "More rake, or the base farther aft in the box, brings it back; or move the mast foot forward.",

@@ -12,7 +12,7 @@ internal sealed class EnglishNames : NameWords
 
     public override string Feature(string name) => name;
 
-    public override string Size(HardwareItem item) => item.Size;
+    public override string Size(HardwareItem item, Tongue tongue) => Measured(item.Size, item.Kind, tongue);
 
     public override string Place(HardwareItem item) => item.Place;
 }

@@ -4,7 +4,7 @@ namespace Finwright.Papers.Words.English;
 
 internal sealed class EnglishVerdicts : VerdictWords
 {
-    public override string State(VerdictState state) => throw new NotImplementedException();
+    public override string State(VerdictState state) => StateWords.Word(state);
 
     public override string Checked(Verdict verdict) => verdict.Checked;
 
