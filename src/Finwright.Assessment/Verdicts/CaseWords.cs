@@ -3,7 +3,7 @@ using Finwright.Water.Sailing;
 namespace Finwright.Assessment.Verdicts;
 
 /// <summary>Load cases within a sentence.</summary>
-internal static class CaseWords
+public static class CaseWords
 {
     /// <summary>Its name: "gust or landing".</summary>
     public static string Name(LoadCaseKind kind) => kind switch

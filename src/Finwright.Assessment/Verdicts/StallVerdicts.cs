@@ -38,7 +38,8 @@ internal static class StallVerdicts
         "reserve before stall in a gust or landing",
         [LoadCaseKind.Overload],
         (TightOverload, GreatestOverload),
-        "For a moment the fin carries about twice its load; past stall it spins out.");
+        "For a moment the fin carries about twice its load; past stall it spins out.") with
+    { Case = LoadCaseKind.Overload };
 
     private static Verdict Judge(FinAfloat afloat, string code, string what, LoadCaseKind[] kinds, (double Tight, double Greatest) limits, string why)
     {

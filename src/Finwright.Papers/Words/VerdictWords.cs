@@ -1,4 +1,5 @@
 using Finwright.Assessment.Verdicts;
+using Finwright.Water.Sailing;
 
 namespace Finwright.Papers.Words;
 
@@ -7,6 +8,9 @@ public abstract class VerdictWords
 {
     /// <summary>How a fin stands, in a word: "holds", "tight", "fails", "not known".</summary>
     public abstract string State(VerdictState state);
+
+    /// <summary>When a load case is: "at cruise", "in a gust or landing".</summary>
+    public abstract string InCase(LoadCaseKind kind);
 
     /// <summary>What was checked, in a few words.</summary>
     public abstract string Checked(Verdict verdict);

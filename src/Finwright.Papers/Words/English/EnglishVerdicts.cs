@@ -1,10 +1,13 @@
 using Finwright.Assessment.Verdicts;
+using Finwright.Water.Sailing;
 
 namespace Finwright.Papers.Words.English;
 
 internal sealed class EnglishVerdicts : VerdictWords
 {
     public override string State(VerdictState state) => StateWords.Word(state);
+
+    public override string InCase(LoadCaseKind kind) => CaseWords.When(kind);
 
     public override string Checked(Verdict verdict) => verdict.Checked;
 
