@@ -24,6 +24,6 @@ public class PackBench
     {
         using Assessor assessor = new();
         AssessmentResult result = assessor.Assess(_reading, AssessmentDepth.Parts);
-        return PackContents.Of(result, FinSummary.Of(result, "bench"), "bench", CancellationToken.None).Files.Count;
+        return PackContents.Of(result, FinSummary.Of(result, "bench"), [], "bench", CancellationToken.None).Files.Count;
     }
 }

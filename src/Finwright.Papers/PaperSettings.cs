@@ -66,6 +66,9 @@ public sealed record RulerReading(double Across, double Down)
     /// <summary>Length that a ruler is meant to have, metres.</summary>
     public const double Meant = 0.1;
 
+    /// <summary>Least and greatest reading that is taken for a printer's scale, metres; farther off, the pages were fitted to the paper.</summary>
+    public const double Least = 0.09, Greatest = 0.11;
+
     /// <summary>A printer that prints to scale.</summary>
     public static RulerReading True { get; } = new(Meant, Meant);
 }

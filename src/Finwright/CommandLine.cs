@@ -62,6 +62,7 @@ internal static class CommandLine
             new NewCommand(),
             new CheckCommand(),
             new PackCommand(),
+            new PapersCommand(),
             new WaterCommand(),
             new StrengthCommand(),
             new BenchCommand(),

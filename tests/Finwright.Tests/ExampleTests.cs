@@ -15,7 +15,7 @@ public sealed class ExampleTests : IDisposable
 
     public static TheoryData<string> Help =>
     [
-        .. ((ProgramCommand[])[new NewCommand(), new CheckCommand(), new PackCommand(), new WaterCommand(), new StrengthCommand(), new BenchCommand(), new BenchFitCommand(), new MaterialsCommand(), new SectionCommand(), new SchemaCommand(),
+        .. ((ProgramCommand[])[new NewCommand(), new CheckCommand(), new PackCommand(), new PapersCommand(), new WaterCommand(), new StrengthCommand(), new BenchCommand(), new BenchFitCommand(), new MaterialsCommand(), new SectionCommand(), new SchemaCommand(),
             new PrintCommand(), new MotionCommand(), new PourCommand(), new CureCommand(), new CureSlabCommand(), new ResinsCommand(), new ResinsFitCommand(), new PlanCommand()])
             .Select(command => command.Example["finwright ".Length..].Split(" > ")[0])
             // Once is enough for what the README shows too.

@@ -6,9 +6,9 @@ using OxyPlot.Axes;
 namespace Finwright.Assessment.Figures;
 
 /// <summary>Draws how warm a part grows while it cures: resin with its range, walls, surroundings, against the temperature at which the walls soften.</summary>
-internal static class CureCurvesFigure
+public static class CureCurvesFigure
 {
-    private const double Kelvin = 273.15, Hour = 3600;
+    private const double Hour = 3600;
 
     // Moments on a line: more than there are points across.
     private const int MostPoints = 400;
@@ -26,51 +26,56 @@ internal static class CureCurvesFigure
     /// <param name="band">The cure with its range.</param>
     /// <param name="softening">Temperature at which the walls soften, K.</param>
     /// <param name="bath">The bath; null for none.</param>
-    /// <returns>SVG.</returns>
-    public static byte[] Draw(string title, PartCureBand band, double softening, WaterBath? bath)
+    /// <param name="says">What it says; null for English and °C.</param>
+    /// <returns>The figure.</returns>
+    public static Figure Draw(string title, PartCureBand band, double softening, WaterBath? bath, CureCurveWords? says = null)
     {
+        ArgumentNullException.ThrowIfNull(title);
+        ArgumentNullException.ThrowIfNull(band);
+        CureCurveWords say = says ?? CureCurveWords.English;
         PartCureResult nominal = band.Nominal;
-        double soft = softening - Kelvin, last = LastHour(band, bath);
+        double soft = say.Degrees(softening), last = LastHour(band, bath);
         CureMoment[] shown = [.. band.Low.History.Concat(nominal.History).Concat(band.High.History).Where(moment => moment.Time <= last * Hour)];
-        double least = Math.Floor((shown.Min(moment => moment.Surroundings) - Kelvin - 2) / 5) * 5;
-        double warmest = Math.Max(soft, shown.Max(moment => moment.Hottest) - Kelvin);
+        double least = Math.Floor((say.Degrees(shown.Min(moment => moment.Surroundings)) - 2) / 5) * 5;
+        double warmest = Math.Max(soft, say.Degrees(shown.Max(moment => moment.Hottest)));
         double most = Math.Ceiling((warmest + Air * (warmest - least)) / 5) * 5;
-        string[] notes = ["Range: rate from half to twice, cooling 30 % more or less. Hours after the first pour."];
+        string[] notes = [say.Range];
         PlotModel figure = FigureSheet.Start(title, notes.Length);
+        figure.Culture = say.Culture;
         figure.PlotMargins = new(58, 8, 4, 48);
-        Axis time = FigureSheet.Axis(AxisPosition.Bottom, "time, h", 0, last), warmth = FigureSheet.Axis(AxisPosition.Left, "temperature, °C", least, most);
+        Axis time = FigureSheet.Axis(AxisPosition.Bottom, say.Time, 0, last), warmth = FigureSheet.Axis(AxisPosition.Left, $"{say.Temperature}, {say.Unit}", least, most);
         time.EndPosition = PlotShare;
         time.CropGridlines = warmth.CropGridlines = true;
         figure.Axes.Add(time);
         figure.Axes.Add(warmth);
 
         figure.Annotations.Add(new LineAnnotation { Type = LineAnnotationType.Horizontal, Y = soft, Color = FigureSheet.Fails, LineStyle = LineStyle.DashDot, StrokeThickness = 1.25 });
-        FigureSheet.Name(figure, new(0, soft), $"the walls soften at {soft:0} °C", FigureSheet.Fails, HorizontalAlignment.Left, VerticalAlignment.Bottom);
+        FigureSheet.Name(figure, new(0, soft), say.Soften(say.Warmth(softening, "0")), FigureSheet.Fails, HorizontalAlignment.Left, VerticalAlignment.Bottom);
         List<(double Height, string Name, OxyColor Colour)> ends = [];
-        Add(nominal, moment => moment.Surroundings, FigureSheet.QuietInk, LineStyle.Dot, 1.25, "surroundings");
-        Add(band.Low, moment => moment.Hottest, FigureSheet.Ink, LineStyle.Dash, 1, "resin, low");
-        Add(band.High, moment => moment.Hottest, FigureSheet.Ink, LineStyle.LongDash, 1, "resin, high");
-        Add(nominal, moment => moment.WallOutside, FigureSheet.Water, LineStyle.Dash, 1.25, "wall outside");
-        Add(nominal, moment => moment.WallInside, FigureSheet.Water, LineStyle.Solid, 1.25, "wall inside");
-        Add(nominal, moment => moment.Hottest, FigureSheet.Ink, LineStyle.Solid, 2.25, "hottest resin");
+        Add(nominal, moment => moment.Surroundings, FigureSheet.QuietInk, LineStyle.Dot, 1.25, say.Surroundings);
+        Add(band.Low, moment => moment.Hottest, FigureSheet.Ink, LineStyle.Dash, 1, say.Low);
+        Add(band.High, moment => moment.Hottest, FigureSheet.Ink, LineStyle.LongDash, 1, say.High);
+        Add(nominal, moment => moment.WallOutside, FigureSheet.Water, LineStyle.Dash, 1.25, say.WallOutside);
+        Add(nominal, moment => moment.WallInside, FigureSheet.Water, LineStyle.Solid, 1.25, say.WallInside);
+        Add(nominal, moment => moment.Hottest, FigureSheet.Ink, LineStyle.Solid, 2.25, say.Hottest);
         Names(figure, ends, last, (most - least) / 320);
 
-        List<string> words = [$"The hottest resin peaks at {nominal.Resin.Temperature - Kelvin:0.0} °C after {nominal.Resin.Time / Hour:0.0} h, within {Least(band):0.0} to {Greatest(band):0.0} °C; the walls soften at {soft:0} °C."];
-        Upright(bath is { Duration: > 0 } water ? (water.Start + water.Duration) / Hour : null, "out of the bath", 0.06);
-        Upright(double.IsFinite(nominal.Handling) ? nominal.Handling / Hour : null, "can be handled", 0.13);
+        List<string> words = [say.Sentence(say.Warmth(nominal.Resin.Temperature, "0.0"), say.Number(nominal.Resin.Time / Hour, "0.0"), say.Warmth(Least(band), "0.0"), say.Warmth(Greatest(band), "0.0"), say.Warmth(softening, "0"))];
+        Upright(bath is { Duration: > 0 } water ? (water.Start + water.Duration) / Hour : null, say.OutOfBath, 0.06);
+        Upright(double.IsFinite(nominal.Handling) ? nominal.Handling / Hour : null, say.Handled, 0.13);
         if (nominal.Resin.Time <= last * Hour)
         {
-            figure.Annotations.Add(new PointAnnotation { X = nominal.Resin.Time / Hour, Y = nominal.Resin.Temperature - Kelvin, Size = 4, Shape = MarkerType.Circle, Fill = FigureSheet.Paper, Stroke = FigureSheet.Ink, StrokeThickness = 1.5, Layer = AnnotationLayer.AboveSeries });
-            FigureSheet.Name(figure, new(nominal.Resin.Time / Hour, nominal.Resin.Temperature - Kelvin), $"{nominal.Resin.Temperature - Kelvin:0.0} °C", FigureSheet.Ink, HorizontalAlignment.Left, VerticalAlignment.Bottom);
+            figure.Annotations.Add(new PointAnnotation { X = nominal.Resin.Time / Hour, Y = say.Degrees(nominal.Resin.Temperature), Size = 4, Shape = MarkerType.Circle, Fill = FigureSheet.Paper, Stroke = FigureSheet.Ink, StrokeThickness = 1.5, Layer = AnnotationLayer.AboveSeries });
+            FigureSheet.Name(figure, new(nominal.Resin.Time / Hour, say.Degrees(nominal.Resin.Temperature)), say.Warmth(nominal.Resin.Temperature, "0.0"), FigureSheet.Ink, HorizontalAlignment.Left, VerticalAlignment.Bottom);
         }
 
-        return FigureSheet.Svg(figure, string.Join(' ', words), notes);
+        return FigureSheet.Finish(figure, string.Join(' ', words), notes);
 
         void Add(PartCureResult run, Func<CureMoment, double> of, OxyColor colour, LineStyle style, double thickness, string name)
         {
             CureMoment[] moments = [.. run.History.Where(moment => moment.Time <= last * Hour)];
             int step = Math.Max(1, moments.Length / MostPoints);
-            DataPoint[] points = [.. moments.Where((_, index) => index % step == 0 || index == moments.Length - 1).Select(moment => new DataPoint(moment.Time / Hour, of(moment) - Kelvin))];
+            DataPoint[] points = [.. moments.Where((_, index) => index % step == 0 || index == moments.Length - 1).Select(moment => new DataPoint(moment.Time / Hour, say.Degrees(of(moment))))];
             if (points.Length == 0)
                 return;
             figure.Series.Add(FigureSheet.Line(points, colour, style, thickness));
@@ -81,12 +86,12 @@ internal static class CureCurvesFigure
         {
             if (at is not { } hours)
                 return;
-            words.Add($"{char.ToUpperInvariant(name[0])}{name[1..]} after {hours:0.0} h.");
+            words.Add(say.Happens(name, say.Number(hours, "0.0")));
             if (hours > last)
                 return;
             figure.Annotations.Add(new LineAnnotation { Type = LineAnnotationType.Vertical, X = hours, Color = FigureSheet.Tight, LineStyle = LineStyle.Dash, StrokeThickness = 1 });
             bool isRight = hours < 0.75 * last;
-            FigureSheet.Name(figure, new(hours, soft - drop * (most - least)), $"{name}, {hours:0.0} h", FigureSheet.Tight, isRight ? HorizontalAlignment.Left : HorizontalAlignment.Right);
+            FigureSheet.Name(figure, new(hours, soft - drop * (most - least)), $"{name}, {say.Number(hours, "0.0")} h", FigureSheet.Tight, isRight ? HorizontalAlignment.Left : HorizontalAlignment.Right);
         }
     }
 
@@ -106,11 +111,11 @@ internal static class CureCurvesFigure
         }
     }
 
-    /// <summary>Least peak of the range, °C.</summary>
-    public static double Least(PartCureBand band) => Math.Min(band.Low.Resin.Temperature, Math.Min(band.Nominal.Resin.Temperature, band.High.Resin.Temperature)) - Kelvin;
+    /// <summary>Least peak of the range, K.</summary>
+    private static double Least(PartCureBand band) => Math.Min(band.Low.Resin.Temperature, Math.Min(band.Nominal.Resin.Temperature, band.High.Resin.Temperature));
 
-    /// <summary>Greatest peak of the range, °C.</summary>
-    public static double Greatest(PartCureBand band) => Math.Max(band.Low.Resin.Temperature, Math.Max(band.Nominal.Resin.Temperature, band.High.Resin.Temperature)) - Kelvin;
+    /// <summary>Greatest peak of the range, K.</summary>
+    private static double Greatest(PartCureBand band) => Math.Max(band.Low.Resin.Temperature, Math.Max(band.Nominal.Resin.Temperature, band.High.Resin.Temperature));
 
     /// <summary>Where the time axis ends: a while after the last thing that happens.</summary>
     private static double LastHour(PartCureBand band, WaterBath? bath)

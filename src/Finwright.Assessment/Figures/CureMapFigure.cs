@@ -20,8 +20,8 @@ internal static class CureMapFigure
     /// <param name="title">Which fin and part.</param>
     /// <param name="part">The part as it cures.</param>
     /// <param name="softening">Temperature at which the walls soften, K.</param>
-    /// <returns>SVG.</returns>
-    public static byte[] Draw(string title, PartCured part, double softening)
+    /// <returns>The figure.</returns>
+    public static Figure Draw(string title, PartCured part, double softening)
     {
         PartCureResult run = part.Band.Nominal;
         SideView view = new(part.Voxels, part.Part.Layers, part.Part.Up, part.Part.Layers.ToLayers.Turn(new(1, 0, 0)));
@@ -63,14 +63,15 @@ internal static class CureMapFigure
         DataPoint hottest = On(view.At(run.HottestPlace));
         paper.Line([hottest, new(x - 6, y)], FigureSheet.Ink, 0.75);
         paper.Mark(hottest, 4, FigureSheet.Paper, FigureSheet.Ink);
-        foreach (string line in (string[])[$"{peak:0.0} °C: hottest,", $"{run.Resin.Time / Hour:0.0} h after the first pour", $"(with its range {CureCurvesFigure.Least(part.Band):0.0} to {CureCurvesFigure.Greatest(part.Band):0.0} °C)", Place(part)])
+        (double least, double greatest) = part.Range(each => each.Resin.Temperature - Kelvin);
+        foreach (string line in (string[])[$"{peak:0.0} °C: hottest,", $"{run.Resin.Time / Hour:0.0} h after the first pour", $"(with its range {least:0.0} to {greatest:0.0} °C)", Place(part)])
         {
             paper.Text(x, y, line, FigureSheet.Ink);
             y += LineHeight;
         }
 
         Scale(paper, levels, soft, x, y + LineHeight);
-        return paper.Svg($"The hottest resin reaches {peak:0.0} °C after {run.Resin.Time / Hour:0.0} h; the walls soften at {soft:0} °C.");
+        return paper.Finish($"The hottest resin reaches {peak:0.0} °C after {run.Resin.Time / Hour:0.0} h; the walls soften at {soft:0} °C.");
     }
 
     private static string Place(PartCured part)

@@ -89,9 +89,9 @@ internal sealed class FigurePaper
             word.FontWeight = FontWeights.Bold;
     }
 
-    /// <summary>The figure as SVG.</summary>
+    /// <summary>The finished figure.</summary>
     /// <param name="words">What it says.</param>
-    public byte[] Svg(string words) => FigureSheet.Svg(_figure, words, _notes, Around + _notes.Count * NoteLine + _height);
+    public Figure Finish(string words) => FigureSheet.Finish(_figure, words, _notes, Around + _notes.Count * NoteLine + _height);
 
     private static LinearAxis Hidden(AxisPosition position, double length) => new()
     {

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
@@ -14,32 +12,23 @@ internal static class FigureSheet
     public const double Width = 760;
 
     private const double Height = 470;
-    private const string Type = "Inter, Helvetica, Arial, sans-serif";
+    /// <summary>Type of all words.</summary>
+    public const string Type = "Inter, Helvetica, Arial, sans-serif";
     private const double Away = 9;
     private const double TextSize = 13;
     private const double TitleSize = 15;
     private const double NoteSize = 12, NoteLine = 17, FirstNote = 42;
     private const double TitleGap = 6;
-    private const string NoteColour = "#5b6b78";
 
     // Mean width of a letter over the size of its type, generous; a title must fit between the margins.
     private const double LetterWidth = 0.56;
     private const double Margins = 40;
 
-    // Text: shares of the letters' height by which the base line lies below their top, or their middle.
-    private static readonly (string Hung, string Moved)[] Hung =
-    [
-        ("dominant-baseline=\"middle\"", "dy=\"0.35em\""),
-        ("dominant-baseline=\"hanging\"", "dy=\"0.75em\""),
-        // Snapped to whole dots, the thin lines of the grid vanish on some screens.
-        (" shape-rendering=\"crispEdges\"", ""),
-    ];
-
     public static OxyColor Paper { get; } = OxyColor.Parse("#fbfaf6");
 
     public static OxyColor Ink { get; } = OxyColor.Parse("#14273a");
 
-    public static OxyColor QuietInk { get; } = OxyColor.Parse(NoteColour);
+    public static OxyColor QuietInk { get; } = OxyColor.Parse("#5b6b78");
 
     public static OxyColor Rule { get; } = OxyColor.Parse("#d8d5cb");
 
@@ -137,25 +126,17 @@ internal static class FigureSheet
         return name;
     }
 
-    /// <summary>The figure as SVG; the same figure gives the same bytes.</summary>
+    /// <summary>A finished figure.</summary>
     /// <param name="figure">The figure.</param>
     /// <param name="words">What it says, in one sentence, for those who cannot see it.</param>
     /// <param name="notes">What to know before reading it, line by line below the title; as many as it was started with.</param>
     /// <param name="height">Height of the figure, points.</param>
-    public static byte[] Svg(PlotModel figure, string words, IReadOnlyList<string>? notes = null, double height = Height)
-    {
-        SvgExporter exporter = new() { Width = Width, Height = height, IsDocument = false };
-        string svg = exporter.ExportToString(figure).ReplaceLineEndings("\n").TrimEnd();
-        int start = svg.IndexOf("<svg", StringComparison.Ordinal), end = svg.IndexOf('>', start);
-        string said = $" role=\"img\" viewBox=\"0 0 {Width} {height}\"><title>{Escaped(figure.Title)}</title><desc>{Escaped(string.Join(' ', [.. notes ?? [], words]))}</desc>";
-        string body = svg[(end + 1)..];
-        int last = body.LastIndexOf("</svg>", StringComparison.Ordinal);
-        body = body[..last] + string.Concat((notes ?? []).Select(Note)) + body[last..];
-        // Many programs do not know how to hang text from a line; all know how to move it.
-        foreach ((string hung, string moved) in Hung)
-            body = body.Replace(hung, moved, StringComparison.Ordinal);
-        return Encoding.UTF8.GetBytes(svg[start..end] + said + body + "\n");
-    }
+    public static Figure Finish(PlotModel figure, string words, IReadOnlyList<string>? notes = null, double height = Height) => new(figure, words, notes ?? [], height);
+
+    /// <summary>The notes of a figure where they belong: place of the middle of each one's base line, and size of its type, points.</summary>
+    /// <param name="notes">The notes.</param>
+    public static IEnumerable<(string Note, ScreenPoint Foot, double Size)> Placed(IReadOnlyList<string> notes) =>
+        notes.Select((note, line) => (note, new ScreenPoint(Width / 2, FirstNote + line * NoteLine), Math.Min(NoteSize, Fitting(note))));
 
     /// <summary>About how wide a name is, points; rather too wide than too narrow.</summary>
     public static double WidthOf(string text) => LetterWidth * (TextSize - 1) * text.Length;
@@ -172,9 +153,6 @@ internal static class FigureSheet
         return 10 * unit;
     }
 
-    private static string Note(string note, int line) =>
-        string.Create(CultureInfo.InvariantCulture, $"<text x=\"{Width / 2}\" y=\"{FirstNote + line * NoteLine}\" text-anchor=\"middle\" font-family=\"{Type}\" font-size=\"{Math.Min(NoteSize, Fitting(note)):0.##}\" fill=\"{NoteColour}\">{Escaped(note)}</text>\n");
-
     private static double Fitting(string text) => text.Length == 0 ? TitleSize : (Width - Margins) / (LetterWidth * text.Length);
 
     private static int Sign(HorizontalAlignment side) => side switch
@@ -190,6 +168,4 @@ internal static class FigureSheet
         VerticalAlignment.Bottom => -1,
         _ => 0,
     };
-
-    private static string Escaped(string text) => System.Security.SecurityElement.Escape(text);
 }

@@ -21,8 +21,8 @@ internal static class FrequencyFigure
     /// <param name="inAir">First frequencies in air, Hz, rising; one or more.</param>
     /// <param name="inWater">The same in water; may be empty.</param>
     /// <param name="eddies">From and to, Hz; null when there are none.</param>
-    /// <returns>SVG.</returns>
-    public static byte[] Draw(string title, IReadOnlyList<double> inAir, IReadOnlyList<double> inWater, (double Low, double High)? eddies)
+    /// <returns>The figure.</returns>
+    public static Figure Draw(string title, IReadOnlyList<double> inAir, IReadOnlyList<double> inWater, (double Low, double High)? eddies)
     {
         PlotModel figure = FigureSheet.Start(title);
         figure.PlotMargins = new(Left, 8, Right, 52);
@@ -41,7 +41,7 @@ internal static class FrequencyFigure
             figure.Series.Add(FigureSheet.Line([new(inAir[i], AirRow), new(inWater[i], WaterRow)], FigureSheet.QuietInk, LineStyle.Dot, 1));
         Row(figure, AirRow, inAir, from, to, perPoint, _ => FigureSheet.QuietInk, 1);
         Row(figure, WaterRow, inWater, from, to, perPoint, own => eddies is { } met && own >= met.Low && own <= met.High ? FigureSheet.Tight : FigureSheet.Water, -1);
-        return FigureSheet.Svg(figure, Words(inAir, inWater, eddies), height: Height);
+        return FigureSheet.Finish(figure, Words(inAir, inWater, eddies), height: Height);
     }
 
     private static void Row(PlotModel figure, double row, IReadOnlyList<double> frequencies, double from, double to, double perPoint, Func<double, OxyColor> colour, int side)

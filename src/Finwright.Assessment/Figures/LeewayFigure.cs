@@ -22,8 +22,8 @@ public static class LeewayFigure
     /// <param name="mirror">The same under an endless hull; the upper bound. May be empty.</param>
     /// <param name="bare">The same with no hull; the lower bound. May be empty.</param>
     /// <param name="at">Where the load case lies; null when its side force is not reached.</param>
-    /// <returns>SVG.</returns>
-    public static byte[] Draw(string title, IReadOnlyList<LeewaySample> hull, IReadOnlyList<LeewaySample> mirror, IReadOnlyList<LeewaySample> bare, LeewaySample? at)
+    /// <returns>The figure.</returns>
+    public static Figure Draw(string title, IReadOnlyList<LeewaySample> hull, IReadOnlyList<LeewaySample> mirror, IReadOnlyList<LeewaySample> bare, LeewaySample? at)
     {
         ArgumentNullException.ThrowIfNull(title);
         ArgumentNullException.ThrowIfNull(hull);
@@ -55,7 +55,7 @@ public static class LeewayFigure
         }
 
         LeewaySample peak = hull.MaxBy(sample => sample.SideForceN);
-        return FigureSheet.Svg(figure, $"Side force is greatest at {peak.LeewayDegrees:0.0}° of leeway: {peak.SideForceN:0} N.{words}");
+        return FigureSheet.Finish(figure, $"Side force is greatest at {peak.LeewayDegrees:0.0}° of leeway: {peak.SideForceN:0} N.{words}");
     }
 
     private static void Add(PlotModel figure, IReadOnlyList<LeewaySample> samples, OxyColor colour, LineStyle style, string name, bool isAbove, double along)

@@ -30,8 +30,8 @@ internal static class OverDepthFigure
     /// <param name="lines">The lines, one or more.</param>
     /// <param name="limit">A value that a line marks, with its name; null for none.</param>
     /// <param name="words">What it says.</param>
-    /// <returns>SVG.</returns>
-    public static byte[] Draw(string title, IReadOnlyList<string> notes, string quantity, string unit, double spanMm, IReadOnlyList<DepthLine> lines, (double Value, string Name)? limit, string words)
+    /// <returns>The figure.</returns>
+    public static Figure Draw(string title, IReadOnlyList<string> notes, string quantity, string unit, double spanMm, IReadOnlyList<DepthLine> lines, (double Value, string Name)? limit, string words)
     {
         PlotModel figure = FigureSheet.Start(title, notes.Count);
         figure.PlotMargins = new(Left, Top, Right, 0);
@@ -70,7 +70,7 @@ internal static class OverDepthFigure
             FigureSheet.Name(figure, new(middles[i], last + LabelDrop * depthPerPoint), names[i], across[i].Colour, HorizontalAlignment.Center);
         }
 
-        return FigureSheet.Svg(figure, words, notes);
+        return FigureSheet.Finish(figure, words, notes);
     }
 
     /// <summary>Middles of labels in one row: as near to where they belong as their widths allow, in the same order.</summary>

@@ -28,8 +28,8 @@ public static class PolarFigure
     /// <summary>Draws the figure.</summary>
     /// <param name="title">Which section of which fin.</param>
     /// <param name="lines">The lines, at most a few.</param>
-    /// <returns>SVG.</returns>
-    public static byte[] Draw(string title, IReadOnlyList<PolarLine> lines)
+    /// <returns>The figure.</returns>
+    public static Figure Draw(string title, IReadOnlyList<PolarLine> lines)
     {
         ArgumentNullException.ThrowIfNull(title);
         ArgumentNullException.ThrowIfNull(lines);
@@ -55,7 +55,7 @@ public static class PolarFigure
         }
 
         string words = string.Join(' ', lines.Select(line => line.Samples.MaxBy(sample => sample.Cl)).Zip(lines, (peak, line) => $"{line.Name}: lift peaks at {peak.Cl:0.00} at {peak.AngleDegrees:0.#}°."));
-        return FigureSheet.Svg(figure, $"{words} Dashed parts are bridged or estimated.");
+        return FigureSheet.Finish(figure, $"{words} Dashed parts are bridged or estimated.");
     }
 
     private static void Add(PlotModel figure, PolarLine line, Func<PolarSample, DataPoint> place, string axis, OxyColor colour, Func<PolarSample, bool> isShown)

@@ -24,8 +24,8 @@ internal static class PoreSlicesFigure
     /// <summary>Draws the figure.</summary>
     /// <param name="title">Which fin and part.</param>
     /// <param name="part">The part.</param>
-    /// <returns>SVG.</returns>
-    public static byte[] Draw(string title, PartLayers part)
+    /// <returns>The figure.</returns>
+    public static Figure Draw(string title, PartLayers part)
     {
         double scale = (FigurePaper.Width - TextWidth) / Math.Max(part.Size.X, 1e-3);
         scale = Math.Min(scale, TallestCut / Math.Max(part.Size.Y, 1e-3));
@@ -46,7 +46,7 @@ internal static class PoreSlicesFigure
             y += row;
         }
 
-        return paper.Svg($"In all, {Percent * pores:0} % of the part is pores: {1e6 * open * part.CoreVolume:0.0} ml.");
+        return paper.Finish($"In all, {Percent * pores:0} % of the part is pores: {1e6 * open * part.CoreVolume:0.0} ml.");
     }
 
     /// <summary>Layers at the heights shown, from the bed up.</summary>

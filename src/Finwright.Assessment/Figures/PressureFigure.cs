@@ -15,8 +15,8 @@ public static class PressureFigure
     /// <param name="x">Places of the surface points, shares of the chord, from the upper trailing edge over the nose to the lower one.</param>
     /// <param name="cp">Pressure coefficients there.</param>
     /// <param name="boilingCp">Pressure coefficient at which water boils at this depth and speed; null when not known.</param>
-    /// <returns>SVG.</returns>
-    public static byte[] Draw(string title, IReadOnlyList<double> x, IReadOnlyList<double> cp, double? boilingCp)
+    /// <returns>The figure.</returns>
+    public static Figure Draw(string title, IReadOnlyList<double> x, IReadOnlyList<double> cp, double? boilingCp)
     {
         ArgumentNullException.ThrowIfNull(title);
         ArgumentNullException.ThrowIfNull(x);
@@ -50,6 +50,6 @@ public static class PressureFigure
         for (int i = 1; i < cp.Count; i++)
             if (cp[i] < cp[lowest])
                 lowest = i;
-        return FigureSheet.Svg(figure, $"The lowest pressure coefficient is {least:0.00}, at {100 * x[lowest]:0.#} % of the chord.");
+        return FigureSheet.Finish(figure, $"The lowest pressure coefficient is {least:0.00}, at {100 * x[lowest]:0.#} % of the chord.");
     }
 }

@@ -16,8 +16,8 @@ public static class SpanLoadFigure
     /// <param name="title">Which fin and load.</param>
     /// <param name="spanMm">Depth of the tip.</param>
     /// <param name="samples">From root to tip.</param>
-    /// <returns>SVG.</returns>
-    public static byte[] Draw(string title, double spanMm, IReadOnlyList<SpanLoadSample> samples)
+    /// <returns>The figure.</returns>
+    public static Figure Draw(string title, double spanMm, IReadOnlyList<SpanLoadSample> samples)
     {
         ArgumentNullException.ThrowIfNull(title);
         ArgumentNullException.ThrowIfNull(samples);
@@ -33,6 +33,6 @@ public static class SpanLoadFigure
         FigureSheet.Name(figure, new(0.04 * most, 0.08 * spanMm), "this fin", FigureSheet.Water);
         FigureSheet.Name(figure, new(0.04 * most, 0.14 * spanMm), "ellipse of the same force (dashed)", FigureSheet.QuietInk);
         SpanLoadSample peak = samples.MaxBy(sample => sample.LoadNPerCm);
-        return FigureSheet.Svg(figure, $"The load is greatest at {peak.DepthMm:0} mm below the hull: {peak.LoadNPerCm:0.0} N on each cm of depth.");
+        return FigureSheet.Finish(figure, $"The load is greatest at {peak.DepthMm:0} mm below the hull: {peak.LoadNPerCm:0.0} N on each cm of depth.");
     }
 }

@@ -42,8 +42,8 @@ internal static class StressFigure
     /// <param name="greatest">How great it is there, per cent.</param>
     /// <param name="about">What is said beside it, line by line.</param>
     /// <param name="words">What it says.</param>
-    /// <returns>SVG.</returns>
-    public static byte[] Draw(string title, IReadOnlyList<string> notes, FieldGrid use, DataPoint worst, double greatest, IReadOnlyList<string> about, string words)
+    /// <returns>The figure.</returns>
+    public static Figure Draw(string title, IReadOnlyList<string> notes, FieldGrid use, DataPoint worst, double greatest, IReadOnlyList<string> about, string words)
     {
         PlotModel figure = FigureSheet.Start(title, notes.Count);
         figure.PlotType = PlotType.Cartesian;
@@ -78,7 +78,7 @@ internal static class StressFigure
         double next = About(figure, about, worst, x, perPoint);
         Scale(figure, levels, greatest, x, next + 2.2 * LineHeight * perPoint, perPoint);
         figure.Annotations.Add(new PointAnnotation { X = worst.X, Y = worst.Y, Size = 4, Shape = MarkerType.Circle, Fill = FigureSheet.Paper, Stroke = FigureSheet.Ink, StrokeThickness = 1.5, Layer = AnnotationLayer.AboveSeries });
-        return FigureSheet.Svg(figure, words, notes, Around + notes.Count * NoteLine + plot);
+        return FigureSheet.Finish(figure, words, notes, Around + notes.Count * NoteLine + plot);
     }
 
     // The least of 1, 2, 5 and their tens with which the bands do not become too many.

@@ -28,8 +28,8 @@ internal static class TrappedAirFigure
     /// <summary>Draws the figure.</summary>
     /// <param name="title">Which fin and part.</param>
     /// <param name="part">The part as it is poured.</param>
-    /// <returns>SVG.</returns>
-    public static byte[] Draw(string title, PartPoured part)
+    /// <returns>The figure.</returns>
+    public static Figure Draw(string title, PartPoured part)
     {
         SideView view = new(part.Voxels, part.Layers, part.Up, part.Layers.ToLayers.Turn(new(1, 0, 0)));
         double scale = Math.Min((FigurePaper.Width - PanelWidth - ArrowRoom - 16) / view.Width, Tallest / view.Height);
@@ -75,7 +75,7 @@ internal static class TrappedAirFigure
 
         if (bubbles.Length > 0 && part.Air.Regions.Count > bubbles.Length)
             Say($"and {part.Air.Regions.Count - bubbles.Length} smaller, {Millilitres * part.Air.Regions.Skip(bubbles.Length).Sum(bubble => bubble.Volume):0.00} ml in all");
-        return paper.Svg($"Air that stays: {told}");
+        return paper.Finish($"Air that stays: {told}");
 
         void Item(string mark, string text)
         {

@@ -16,8 +16,8 @@ internal static class AfloatFigures
     private const double PolarPlace = 0.4;
 
     /// <summary>Draws the figures that there is something to draw for.</summary>
-    /// <returns>Name of the file, what it shows, the SVG.</returns>
-    public static IEnumerable<(string File, string What, byte[] Svg)> Of(string name, FinAfloat afloat, FinPolars polars)
+    /// <returns>Name of the file, what it shows, the figure.</returns>
+    public static IEnumerable<(string File, string What, Figure Figure)> Of(string name, FinAfloat afloat, FinPolars polars)
     {
         if (polars.Family is not { } family || afloat[LoadCaseKind.Cruise] is not { } cruise)
             yield break;
@@ -39,7 +39,7 @@ internal static class AfloatFigures
             yield return ("pressure.svg", "pressure along the section at cruise", PressureFigure.Draw($"{name}: pressure {1e3 * pressure.Depth:0} mm below the hull, {load}", pressure.X, pressure.Cp, pressure.BoilingCp));
     }
 
-    private static byte[] Polar(string name, FinAfloat afloat, SectionPolarFamily family)
+    private static Figure Polar(string name, FinAfloat afloat, SectionPolarFamily family)
     {
         ISectionPolar polar = family.At(PolarPlace);
         // The section sees the Reynolds number of the strip there, case by case.

@@ -14,7 +14,7 @@ namespace Finwright.Assessment.Packing;
 public sealed record FinSummary
 {
     /// <summary>Says what the file is, so that programs and a later pack recognise it.</summary>
-    public string Kind { get; init; } = PackFolder.SummaryKind;
+    public string Kind { get; init; } = PackFolder.OfPacks.ListKind;
 
     /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
     public int Layout { get; init; } = 1;

@@ -17,8 +17,8 @@ internal static class LoadedFigures
     private const int Finer = 2, TipRows = 12;
 
     /// <summary>Draws the figures that there is something to draw for.</summary>
-    /// <returns>Name of the file, what it shows, the SVG.</returns>
-    public static IEnumerable<(string File, string What, byte[] Svg)> Of(string name, FinLoaded? loaded, FinOnBench? bench, FinVibration? vibration)
+    /// <returns>Name of the file, what it shows, the figure.</returns>
+    public static IEnumerable<(string File, string What, Figure Figure)> Of(string name, FinLoaded? loaded, FinOnBench? bench, FinVibration? vibration)
     {
         if (loaded?.Structure is { } structure)
         {
@@ -30,11 +30,13 @@ internal static class LoadedFigures
                 yield return ("stress.svg", "where the walls use how much of their strength in a gust or landing", stress);
         }
 
+        if (bench?.Prediction is { Status: PlateStatus.Solved } prediction)
+            yield return ("bench.svg", "what the bench test should show from root to tip, with its range, to mark what you read on", BenchFigure.Draw($"{name}: the bench test", prediction));
         if (vibration is { Dry.Count: > 0 })
             yield return ("frequencies.svg", "at which frequencies the fin swings in air and in water, against the eddies of its trailing edge", FrequencyFigure.Draw($"{name}: first frequencies", vibration.Dry, vibration.Wet, vibration.Eddies is { } eddies ? (eddies.Low, eddies.High) : null));
     }
 
-    private static byte[]? Deflection(string name, FinStructure structure, FinLoaded loaded, BenchPrediction? bench)
+    private static Figure? Deflection(string name, FinStructure structure, FinLoaded loaded, BenchPrediction? bench)
     {
         List<DepthLine> lines = [];
         List<string> notes = [];
@@ -72,7 +74,7 @@ internal static class LoadedFigures
             $"{name}: deflection of the middle of the chord", notes, "deflection, mm", " mm", 1e3 * span, lines, isFar ? (1e3 * PlateSolution.LinearShare * span, "a tenth of the depth") : null, words);
     }
 
-    private static byte[]? Twist(string name, FinStructure structure, FinLoaded loaded)
+    private static Figure? Twist(string name, FinStructure structure, FinLoaded loaded)
     {
         CaseLoaded[] settled = [.. loaded.Cases.Where(own => own.Status is LoadedStatus.Settled)];
         if (settled.Length == 0)
@@ -90,7 +92,7 @@ internal static class LoadedFigures
             words);
     }
 
-    private static byte[]? Stress(string name, FinStructure structure, CaseLoaded overload)
+    private static Figure? Stress(string name, FinStructure structure, CaseLoaded overload)
     {
         if (!HasLoad(overload) || overload.Peaks.Where(peak => peak.Part is StressedPart.WallAcrossLayers or StressedPart.WallAlongLayers).MinBy(peak => peak.Reserve) is not { Stress: > 0 } worst)
             return null;

@@ -7,8 +7,8 @@ namespace Finwright.Assessment.Packing;
 internal static class MakingFigures
 {
     /// <summary>Draws the figures that there is something to draw for.</summary>
-    /// <returns>Name of the file, what it shows, the SVG.</returns>
-    public static IEnumerable<(string File, string What, byte[] Svg)> Of(string name, FinPoured? poured, FinCured? cured)
+    /// <returns>Name of the file, what it shows, the figure.</returns>
+    public static IEnumerable<(string File, string What, Figure Figure)> Of(string name, FinPoured? poured, FinCured? cured)
     {
         foreach (PartPoured part in poured?.Parts ?? [])
         {

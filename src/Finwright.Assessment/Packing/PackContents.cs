@@ -1,4 +1,5 @@
 using System.Text;
+using Finwright.Assessment.Figures;
 using Finwright.Assessment.Made;
 using Finwright.Design;
 using Finwright.Geometry;
@@ -20,45 +21,44 @@ public static class PackContents
     /// <summary>Makes all files.</summary>
     /// <param name="result">A result without errors, worked out to the parts.</param>
     /// <param name="summary">The same result summed up.</param>
+    /// <param name="papers">Papers of the same result.</param>
     /// <param name="programVersion">Version of the program.</param>
     /// <param name="cancellation">Stops the work between files.</param>
     /// <returns>The summary with its list of files, and the files, the summary's own among them.</returns>
     /// <exception cref="ArgumentException">The result has errors or stops short of the parts.</exception>
-    public static (FinSummary Summary, IReadOnlyList<PackFile> Files) Of(AssessmentResult result, FinSummary summary, string programVersion, CancellationToken cancellation)
+    public static (FinSummary Summary, IReadOnlyList<PackFile> Files) Of(AssessmentResult result, FinSummary summary, IReadOnlyList<PackFile> papers, string programVersion, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(summary);
-        if (result is not { HasErrors: false, Design: { } design, Blade: { } blade, Planform: { } planform, Solids: { } solids, Parts: { } plan })
+        ArgumentNullException.ThrowIfNull(papers);
+        if (result is not { HasErrors: false, Design: { } design, Blade: { } blade, Parts: { } plan })
             throw new ArgumentException("Only a fin that can be made can be packed.", nameof(result));
 
-        List<PackFile> files = [];
+        List<PackFile> files = [.. papers];
         foreach (Plate plate in plan.Plates)
             Add($"plate-{plate.Number}.3mf", $"plate {plate.Number} to print: {string.Join(", ", plate.Parts.Select(placed => placed.Part.Name))}", stream => ThreeMfFile.Write(stream, Document(design, result.DesignHash, plate)));
         foreach (PrintPart part in plan.Parts)
             Add(FileOf(part), $"{part.Name}, in the attitude in which it is printed", stream => StlFile.Write(stream, part.Mesh.Placed(part.PrintPlacement), $"{design.Name}, {part.Name}"));
         Add("blade.step", "the plain blade as a smooth solid, for other drawing programs", stream => StepFile.Write(stream, blade, design.Name));
-        Add("outline.svg", "outline of blade and base from the side, true scale", FinDrawings.Outline(design.Name, planform, blade.Outline, solids, plan).WriteTo);
-        Add("sections.svg", "sections from root to tip, true scale, to check the sanding by", FinDrawings.Sections(design.Name, blade, solids).WriteTo);
-        Add("base.svg", "the base from the side, true scale", FinDrawings.Base(design.Name, solids).WriteTo);
         Add("picture.png", "the whole fin, seen from starboard", stream => stream.Write(Portrait(plan).ToPng()));
 
         if (result is { Afloat: { } afloat, Polars: { } polars })
         {
-            foreach ((string name, string what, byte[] svg) in AfloatFigures.Of(design.Name, afloat, polars))
-                Add(name, what, stream => stream.Write(svg));
+            foreach ((string name, string what, Figure figure) in AfloatFigures.Of(design.Name, afloat, polars))
+                Add(name, what, stream => stream.Write(figure.ToSvg()));
             Add("water.json", "what the fin does when it sails, and the verdicts on it, for programs", stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.Write(WaterSummary.Of(result, programVersion)))));
         }
 
-        foreach ((string name, string what, byte[] svg) in LoadedFigures.Of(design.Name, result.Loaded, result.Bench, result.Vibration))
-            Add(name, what, stream => stream.Write(svg));
+        foreach ((string name, string what, Figure figure) in LoadedFigures.Of(design.Name, result.Loaded, result.Bench, result.Vibration))
+            Add(name, what, stream => stream.Write(figure.ToSvg()));
         if (result.Loaded is not null)
             Add("strength.json", "whether the fin bends, twists, opens or breaks, and the verdicts on it, for programs", stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.Write(StrengthSummary.Of(result, programVersion)))));
         if (result.Bench is not null)
             Add("bench.json", "what the bench test should show, to compare with what you measure", stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.WriteTabular(BenchSummary.Of(result, programVersion)))));
 
         MakingResult made = MakingResult.Of(result);
-        foreach ((string name, string what, byte[] svg) in MakingFigures.Of(design.Name, made.Poured, made.Cured))
-            Add(name, what, stream => stream.Write(svg));
+        foreach ((string name, string what, Figure figure) in MakingFigures.Of(design.Name, made.Poured, made.Cured))
+            Add(name, what, stream => stream.Write(figure.ToSvg()));
         PrintSummary? print = made.Printed is null ? null : PrintSummary.Of(made, programVersion);
         PourSummary? pour = made.Poured is null ? null : PourSummary.Of(made, programVersion);
         CureSummary? cure = made.Cured is null ? null : CureSummary.Of(made, programVersion);
@@ -69,7 +69,7 @@ public static class PackContents
         AddAnswer("plan.json", "what the fin takes and costs, and how long it takes, for programs", takes);
 
         // The two texts list every file, themselves included.
-        (string Path, string What)[] texts = [("read-me-first.txt", "what each file is, in what order, and what to take care of"), (PackFolder.SummaryName, "every number and finding, for programs")];
+        (string Path, string What)[] texts = [("read-me-first.txt", "what each file is, in what order, and what to take care of"), (PackFolder.OfPacks.ListName, "every number and finding, for programs")];
         FinSummary full = summary with { Files = [.. files.Select(file => (file.Path, file.What)).Concat(texts).Select(file => new FileSummary(file.Path, file.What))] };
         Add(texts[0].Path, texts[0].What, stream => stream.Write(Encoding.UTF8.GetBytes(PackReadMe.Text(design, full, print, pour, cure, takes))));
         Add(texts[1].Path, texts[1].What, stream => stream.Write(Encoding.UTF8.GetBytes(AnswerJson.Write(full))));

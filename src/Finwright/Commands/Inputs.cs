@@ -77,5 +77,6 @@ internal static class Inputs
     /// <summary>A required argument.</summary>
     public static Argument<string> Needed(string name, string description) => new(name) { Description = description, HelpName = name };
 
-    private static string Shorten(string text) => text.Length <= 40 ? text : string.Concat(text.AsSpan(0, 37), "...");
+    /// <summary>A text that fits a message.</summary>
+    public static string Shorten(string text) => text.Length <= 40 ? text : string.Concat(text.AsSpan(0, 37), "...");
 }

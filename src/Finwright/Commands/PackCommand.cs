@@ -2,6 +2,7 @@ using System.CommandLine;
 using Finwright.Assessment;
 using Finwright.Assessment.Caching;
 using Finwright.Assessment.Packing;
+using Finwright.Papers;
 using Finwright.Terminal;
 
 namespace Finwright.Commands;
@@ -18,17 +19,19 @@ internal sealed class PackCommand : ProgramCommand
     };
 
     private readonly Option<bool> _overwrite = Inputs.Switch("--overwrite", "Allow a folder that holds other files. They are kept, except where a file of the pack has the same name.");
+    private readonly PaperInputs _paper = new();
     private readonly Option<bool> _json = Inputs.Json();
 
     public PackCommand()
         : base(
             "pack",
-            "Make the files: 3MF plates and STL parts to print, a STEP of the plain blade, 1:1 drawings, a picture, figures and numbers of what the fin does in the water and under its load, a summary with all numbers, and a page that says what each file is. Either all files are written or none.",
+            "Make the files: 3MF plates and STL parts to print, a STEP of the plain blade, the papers for the bench (build sheet, templates at true size, drawing), a picture, figures and numbers of what the fin does in the water and under its load, a summary with all numbers, and a page that says what each file is. Either all files are written or none.",
             "finwright pack my-fin.fin.json --out my-fin")
     {
         Add(_file);
         Add(_out);
         Add(_overwrite);
+        _paper.AddTo(this);
         Add(_json);
     }
 
@@ -36,19 +39,20 @@ internal sealed class PackCommand : ProgramCommand
     {
         string file = arguments.GetRequiredValue(_file), folder = arguments.GetRequiredValue(_out);
         bool overwrite = arguments.GetValue(_overwrite), json = arguments.GetValue(_json);
+        PaperSettings settings = _paper.Of(arguments);
         if (string.IsNullOrWhiteSpace(folder))
             throw new WrongInputException("--out names no folder.", "Give it a name, for example --out my-fin.");
         try
         {
-            PackFolder.Check(folder, overwrite);
+            PackFolder.OfPacks.Check(folder, overwrite);
             using Assessor assessor = new(curves: CacheFolder.OpenCurves());
             using ProgressLine progress = new(streams);
             AssessmentResult result = assessor.Assess(DesignFile.Read(file), AssessmentDepth.Everything, progress, cancellation);
             FinSummary summary = FinSummary.Of(result, ProgramVersion.Text);
             if (!result.HasErrors)
             {
-                (summary, IReadOnlyList<PackFile> files) = PackContents.Of(result, summary, ProgramVersion.Text, cancellation);
-                PackFolder.Write(folder, files, overwrite, cancellation);
+                (summary, IReadOnlyList<PackFile> files) = PackContents.Of(result, summary, FinPapers.Of(result, settings, cancellation), ProgramVersion.Text, cancellation);
+                PackFolder.OfPacks.Write(folder, files, overwrite, cancellation);
             }
 
             progress.Clear();
@@ -65,7 +69,7 @@ internal sealed class PackCommand : ProgramCommand
             else
             {
                 SummaryText.Write(streams, summary, file, result.Findings);
-                SummaryText.WriteFiles(streams, summary, folder);
+                SummaryText.WriteFiles(streams, summary.Files, folder);
             }
 
             return DesignFile.ExitCodeOf(result);

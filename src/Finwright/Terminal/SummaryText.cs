@@ -28,12 +28,12 @@ internal static class SummaryText
         FindingText.Write(o, findings, file, streams.Width);
     }
 
-    /// <summary>Writes where the files of a pack went.</summary>
-    public static void WriteFiles(TextStreams streams, FinSummary summary, string folder)
+    /// <summary>Writes where files went.</summary>
+    public static void WriteFiles(TextStreams streams, IReadOnlyList<FileSummary> files, string folder)
     {
         streams.Out.WriteLine();
-        streams.Out.WriteLine($"Wrote {summary.Files.Count} files to {folder}:");
-        foreach (FileSummary file in summary.Files)
+        streams.Out.WriteLine($"Wrote {files.Count} files to {folder}:");
+        foreach (FileSummary file in files)
             streams.Out.WriteLine($"  {file.File.PadRight(26)}{Wrapping.Wrap(file.What, streams.Width, 28, Math.Max(28, file.File.Length + 2))}");
     }
 

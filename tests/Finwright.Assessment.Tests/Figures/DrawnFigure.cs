@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Finwright.Assessment.Figures;
 using OxyPlot;
 
 namespace Finwright.Assessment.Tests.Figures;
@@ -16,7 +17,7 @@ internal sealed partial class DrawnFigure
 
     private readonly XElement _root;
 
-    public DrawnFigure(byte[] svg) => _root = XDocument.Parse(Encoding.UTF8.GetString(svg)).Root!;
+    public DrawnFigure(Figure figure) => _root = XDocument.Parse(Encoding.UTF8.GetString(figure.ToSvg())).Root!;
 
     public string Title => _root.Element(Svg + "title")!.Value;
 

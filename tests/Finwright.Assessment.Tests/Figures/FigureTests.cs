@@ -8,7 +8,7 @@ public sealed class FigureTests
 {
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
-    public static TheoryData<string, Func<byte[]>> Figures => new()
+    public static TheoryData<string, Func<Figure>> Figures => new()
     {
         { "polar", () => PolarFigure.Draw("Section at half the depth", [Polar("5 m/s", 1.0), Polar("9 m/s", 1.1), Polar("14 m/s", 1.15)]) },
         { "span load", () => SpanLoadFigure.Draw("Load at cruise", 300, [.. Enumerable.Range(0, 21).Select(i => new SpanLoadSample(15 * i, 20 * Math.Sqrt(1 - i * i / 400.0) + (i < 10 ? 1 : -1), 20 * Math.Sqrt(1 - i * i / 400.0)))]) },
@@ -24,9 +24,9 @@ public sealed class FigureTests
 
     [Theory]
     [MemberData(nameof(Figures))]
-    public void Draw_gives_a_picture_with_a_title_words_for_the_blind_and_units(string what, Func<byte[]> draw)
+    public void Draw_gives_a_picture_with_a_title_words_for_the_blind_and_units(string what, Func<Figure> draw)
     {
-        XElement root = XDocument.Parse(Encoding.UTF8.GetString(draw())).Root!;
+        XElement root = XDocument.Parse(Encoding.UTF8.GetString(draw().ToSvg())).Root!;
         Assert.Equal(Svg + "svg", root.Name);
         Assert.Equal("img", root.Attribute("role")!.Value);
         Assert.NotEmpty(root.Element(Svg + "title")!.Value);
@@ -39,14 +39,14 @@ public sealed class FigureTests
 
     [Theory]
     [MemberData(nameof(Figures))]
-    public void Draw_twice_gives_the_same_bytes(string what, Func<byte[]> draw) => Assert.True(draw().AsSpan().SequenceEqual(draw()), what);
+    public void Draw_twice_gives_the_same_bytes(string what, Func<Figure> draw) => Assert.True(draw().ToSvg().AsSpan().SequenceEqual(draw().ToSvg()), what);
 
     [Fact]
     public void Draw_of_a_polar_with_bridged_points_has_a_dashed_part()
     {
         PolarLine line = Polar("9 m/s", 1);
         PolarLine bridged = line with { Samples = [.. line.Samples.Select(sample => sample with { IsSolved = sample.AngleDegrees is < 5 or > 7 })] };
-        int Dashed(PolarLine drawn) => XDocument.Parse(Encoding.UTF8.GetString(PolarFigure.Draw("Polar", [drawn]))).Descendants(Svg + "polyline").Count(p => p.Attribute("stroke-dasharray") is not null || ((string?)p.Attribute("style"))?.Contains("stroke-dasharray", StringComparison.Ordinal) == true);
+        int Dashed(PolarLine drawn) => XDocument.Parse(Encoding.UTF8.GetString(PolarFigure.Draw("Polar", [drawn]).ToSvg())).Descendants(Svg + "polyline").Count(p => p.Attribute("stroke-dasharray") is not null || ((string?)p.Attribute("style"))?.Contains("stroke-dasharray", StringComparison.Ordinal) == true);
         Assert.Equal(0, Dashed(line));
         Assert.Equal(2, Dashed(bridged));
     }

@@ -20,24 +20,24 @@ public sealed class MakingFiguresTests
     [Fact]
     public void Of_a_cured_part_draws_all_four_with_every_word_on_the_sheet()
     {
-        (string File, string What, byte[] Svg)[] figures = [.. Draw("test fin")];
+        (string File, string What, Figure Figure)[] figures = [.. Draw("test fin")];
         Assert.Equal(Names, figures.Select(figure => figure.File), StringComparer.Ordinal);
         Assert.All(figures, figure =>
         {
-            DrawnFigure drawn = new(figure.Svg);
+            DrawnFigure drawn = new(figure.Figure);
             Assert.Empty(drawn.Outside());
             Assert.StartsWith("test fin, test box: ", drawn.Title, StringComparison.Ordinal);
             Assert.EndsWith(".", drawn.Words, StringComparison.Ordinal);
-            Assert.DoesNotContain("NaN", Encoding.UTF8.GetString(figure.Svg), StringComparison.Ordinal);
+            Assert.DoesNotContain("NaN", Encoding.UTF8.GetString(figure.Figure.ToSvg()), StringComparison.Ordinal);
         });
     }
 
     [Fact]
     public void Of_the_same_part_gives_the_same_bytes() =>
-        Assert.All(Draw("a").Zip(Draw("a")), pair => Assert.True(pair.First.Svg.AsSpan().SequenceEqual(pair.Second.Svg), pair.First.File));
+        Assert.All(Draw("a").Zip(Draw("a")), pair => Assert.True(pair.First.Figure.ToSvg().AsSpan().SequenceEqual(pair.Second.Figure.ToSvg()), pair.First.File));
 
     [Fact]
-    public void A_long_name_stays_on_the_sheet() => Assert.All(Draw(new string('m', 60)), figure => Assert.Empty(new DrawnFigure(figure.Svg).Outside()));
+    public void A_long_name_stays_on_the_sheet() => Assert.All(Draw(new string('m', 60)), figure => Assert.Empty(new DrawnFigure(figure.Figure).Outside()));
 
     [Fact]
     public void The_pores_of_a_box_are_its_rectangle_less_walls_and_gyroid()
@@ -147,7 +147,7 @@ public sealed class MakingFiguresTests
         Assert.Contains("nitrile gloves", steps, StringComparison.Ordinal);
     }
 
-    private static IEnumerable<(string File, string What, byte[] Svg)> Draw(string name) => MakingFigures.Of(name, CuredBox.Made.Poured, CuredBox.Made.Cured);
+    private static IEnumerable<(string File, string What, Figure Figure)> Draw(string name) => MakingFigures.Of(name, CuredBox.Made.Poured, CuredBox.Made.Cured);
 
     private static double Area(IReadOnlyList<DataPoint> ring)
     {

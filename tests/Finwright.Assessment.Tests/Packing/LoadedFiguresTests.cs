@@ -16,25 +16,25 @@ public sealed class LoadedFiguresTests
     [Fact]
     public void Of_a_loaded_fin_draws_all_four_with_every_name_on_the_sheet()
     {
-        (string File, string What, byte[] Svg)[] figures = Draw(FinToDraw.Loaded);
+        (string File, string What, Figure Figure)[] figures = Draw(FinToDraw.Loaded);
         Assert.Equal(All, figures.Select(figure => figure.File), StringComparer.Ordinal);
         Assert.All(figures, figure =>
         {
-            DrawnFigure drawn = new(figure.Svg);
+            DrawnFigure drawn = new(figure.Figure);
             Assert.Empty(drawn.Outside());
             Assert.StartsWith("test fin: ", drawn.Title, StringComparison.Ordinal);
             Assert.EndsWith(".", drawn.Words, StringComparison.Ordinal);
-            Assert.DoesNotContain("NaN", System.Text.Encoding.UTF8.GetString(figure.Svg), StringComparison.Ordinal);
+            Assert.DoesNotContain("NaN", System.Text.Encoding.UTF8.GetString(figure.Figure.ToSvg()), StringComparison.Ordinal);
         });
     }
 
     [Fact]
     public void Of_the_same_fin_gives_the_same_bytes() =>
-        Assert.All(Draw(FinToDraw.Loaded).Zip(Draw(FinToDraw.Loaded)), pair => Assert.True(pair.First.Svg.AsSpan().SequenceEqual(pair.Second.Svg), pair.First.File));
+        Assert.All(Draw(FinToDraw.Loaded).Zip(Draw(FinToDraw.Loaded)), pair => Assert.True(pair.First.Figure.ToSvg().AsSpan().SequenceEqual(pair.Second.Figure.ToSvg()), pair.First.File));
 
     [Fact]
     public void A_long_name_stays_on_the_sheet() =>
-        Assert.All(LoadedFigures.Of(new string('m', 70), FinToDraw.Loaded, FinToDraw.Bench, FinToDraw.Vibration), figure => Assert.Empty(new DrawnFigure(figure.Svg).Outside()));
+        Assert.All(LoadedFigures.Of(new string('m', 70), FinToDraw.Loaded, FinToDraw.Bench, FinToDraw.Vibration), figure => Assert.Empty(new DrawnFigure(figure.Figure).Outside()));
 
     [Fact]
     public void A_load_case_that_did_not_settle_is_left_out_and_said_to_be()
@@ -70,7 +70,7 @@ public sealed class LoadedFiguresTests
     [Fact]
     public void The_bench_weight_is_dashed_and_ends_where_the_bench_says()
     {
-        DrawnFigure with = Figure("deflection.svg", FinToDraw.Loaded), without = new(LoadedFigures.Of("test fin", FinToDraw.Loaded, null, null).First().Svg);
+        DrawnFigure with = Figure("deflection.svg", FinToDraw.Loaded), without = new(LoadedFigures.Of("test fin", FinToDraw.Loaded, null, null).First().Figure);
         Assert.True(with.Dashed > without.Dashed);
         double tip = 1e3 * FinToDraw.Bench.Prediction!.AtTip.MidChord.Value;
         Assert.Contains(with.Texts, text => text.EndsWith(tip < 10 ? $"kg on the bench, {tip:0.0} mm" : $"kg on the bench, {tip:0} mm", StringComparison.Ordinal));
@@ -84,7 +84,7 @@ public sealed class LoadedFiguresTests
         Assert.True(FinToDraw.Bench.Prediction!.DeflectionShare < 0.1);
         Assert.Contains("a tenth of the depth", Figure("deflection.svg", FinToDraw.Loaded).Texts, StringComparer.Ordinal);
         Assert.Contains("the true fin bends less than drawn", Figure("deflection.svg", FinToDraw.Loaded).Words, StringComparison.Ordinal);
-        DrawnFigure bench = new(LoadedFigures.Of("test fin", FinToDraw.Loaded with { Cases = [] }, FinToDraw.Bench, null).First().Svg);
+        DrawnFigure bench = new(LoadedFigures.Of("test fin", FinToDraw.Loaded with { Cases = [] }, FinToDraw.Bench, null).First().Figure);
         Assert.DoesNotContain("a tenth of the depth", bench.Texts, StringComparer.Ordinal);
     }
 
@@ -163,9 +163,9 @@ public sealed class LoadedFiguresTests
 
     private static double Depth(IReadOnlyList<DataPoint> line) => line.Max(point => point.Y) - line.Min(point => point.Y);
 
-    private static (string File, string What, byte[] Svg)[] Draw(FinLoaded loaded) => [.. LoadedFigures.Of("test fin", loaded, FinToDraw.Bench, FinToDraw.Vibration)];
+    private static (string File, string What, Figure Figure)[] Draw(FinLoaded loaded) => [.. LoadedFigures.Of("test fin", loaded, FinToDraw.Bench, FinToDraw.Vibration)];
 
-    private static DrawnFigure Figure(string file, FinLoaded loaded) => new(Draw(loaded).Single(figure => string.Equals(figure.File, file, StringComparison.Ordinal)).Svg);
+    private static DrawnFigure Figure(string file, FinLoaded loaded) => new(Draw(loaded).Single(figure => string.Equals(figure.File, file, StringComparison.Ordinal)).Figure);
 
     private static FinLoaded With(FinLoaded loaded, LoadCaseKind kind, LoadedStatus status) =>
         loaded with { Cases = [.. loaded.Cases.Select(own => own.Load.Kind == kind ? own with { Status = status } : own)] };

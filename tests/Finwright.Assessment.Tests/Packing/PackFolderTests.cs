@@ -15,7 +15,7 @@ public sealed class PackFolderTests : IDisposable
     public void Write_makes_a_new_folder_with_its_parents_and_nothing_beside_it()
     {
         string deep = Path.Combine(_place, "a", "b");
-        PackFolder.Write(deep, Pack("one"), overwrite: false, TestContext.Current.CancellationToken);
+        PackFolder.OfPacks.Write(deep, Pack("one"), overwrite: false, TestContext.Current.CancellationToken);
         Assert.Equal(["parts/blade.stl", "summary.json"], Names(deep));
         Assert.Equal("a", Path.GetFileName(Assert.Single(Directory.GetFileSystemEntries(_place))));
     }
@@ -23,9 +23,9 @@ public sealed class PackFolderTests : IDisposable
     [Fact]
     public void Write_over_an_earlier_pack_takes_away_what_the_new_one_lacks_and_keeps_the_makers_own_files()
     {
-        PackFolder.Write(Target, [.. Pack("one", "plate-1.3mf", "plate-2.3mf")], overwrite: false, TestContext.Current.CancellationToken);
+        PackFolder.OfPacks.Write(Target, [.. Pack("one", "plate-1.3mf", "plate-2.3mf")], overwrite: false, TestContext.Current.CancellationToken);
         File.WriteAllText(Path.Combine(Target, "my notes.txt"), "sand the tip");
-        PackFolder.Write(Target, [.. Pack("two", "plate-1.3mf")], overwrite: false, TestContext.Current.CancellationToken);
+        PackFolder.OfPacks.Write(Target, [.. Pack("two", "plate-1.3mf")], overwrite: false, TestContext.Current.CancellationToken);
         Assert.Equal(["my notes.txt", "parts/blade.stl", "plate-1.3mf", "summary.json"], Names(Target));
         Assert.Equal("two", File.ReadAllText(Path.Combine(Target, "parts", "blade.stl")));
     }
@@ -35,10 +35,10 @@ public sealed class PackFolderTests : IDisposable
     {
         Directory.CreateDirectory(Target);
         File.WriteAllText(Path.Combine(Target, "holiday.jpg"), "sea");
-        PackFolderException refusal = Assert.Throws<PackFolderException>(() => PackFolder.Write(Target, Pack("one"), overwrite: false, TestContext.Current.CancellationToken));
+        PackFolderException refusal = Assert.Throws<PackFolderException>(() => PackFolder.OfPacks.Write(Target, Pack("one"), overwrite: false, TestContext.Current.CancellationToken));
         Assert.Contains("--overwrite", refusal.Remedy, StringComparison.Ordinal);
         Assert.Equal(["holiday.jpg"], Names(Target));
-        PackFolder.Write(Target, Pack("one"), overwrite: true, TestContext.Current.CancellationToken);
+        PackFolder.OfPacks.Write(Target, Pack("one"), overwrite: true, TestContext.Current.CancellationToken);
         Assert.Equal(["holiday.jpg", "parts/blade.stl", "summary.json"], Names(Target));
     }
 
@@ -47,7 +47,7 @@ public sealed class PackFolderTests : IDisposable
     {
         string[] texts = ["one", "two", "three", "four", "five", "six"];
         Parallel.ForEach(texts, new ParallelOptions { MaxDegreeOfParallelism = texts.Length, CancellationToken = TestContext.Current.CancellationToken }, text =>
-            PackFolder.Write(Target, [.. Pack(text, "plate-1.3mf")], overwrite: false, TestContext.Current.CancellationToken));
+            PackFolder.OfPacks.Write(Target, [.. Pack(text, "plate-1.3mf")], overwrite: false, TestContext.Current.CancellationToken));
         Assert.Equal(["parts/blade.stl", "plate-1.3mf", "summary.json"], Names(Target));
         Assert.Contains(File.ReadAllText(Path.Combine(Target, "parts", "blade.stl")), texts, StringComparer.Ordinal);
         Assert.Single(Directory.GetFileSystemEntries(_place));
@@ -63,7 +63,7 @@ public sealed class PackFolderTests : IDisposable
     {
         Directory.CreateDirectory(Target);
         File.WriteAllText(Path.Combine(Target, "summary.json"), summary);
-        Assert.Throws<PackFolderException>(() => PackFolder.Check(Target, overwrite: false));
+        Assert.Throws<PackFolderException>(() => PackFolder.OfPacks.Check(Target, overwrite: false));
     }
 
     [Theory]
@@ -80,7 +80,7 @@ public sealed class PackFolderTests : IDisposable
         File.WriteAllText(Path.Combine(Target, "notes.docx"), "keep me");
         File.WriteAllText(Path.Combine(Target, "parts", ".hidden.stl"), "keep me");
         File.WriteAllText(Path.Combine(Target, "summary.json"), $$"""{"kind":"finwright-pack","files":[{"file":"{{name}}"}]}""");
-        PackFolder.Write(Target, Pack("one"), overwrite: false, TestContext.Current.CancellationToken);
+        PackFolder.OfPacks.Write(Target, Pack("one"), overwrite: false, TestContext.Current.CancellationToken);
         Assert.True(File.Exists(precious));
         Assert.True(File.Exists(Path.Combine(Target, "notes.docx")));
         Assert.True(File.Exists(Path.Combine(Target, "parts", ".hidden.stl")));
@@ -89,11 +89,11 @@ public sealed class PackFolderTests : IDisposable
     [Fact]
     public void A_stopped_write_leaves_the_folder_as_it_was()
     {
-        PackFolder.Write(Target, Pack("one"), overwrite: false, TestContext.Current.CancellationToken);
-        Assert.Throws<OperationCanceledException>(() => PackFolder.Write(Target, Pack("two"), overwrite: false, new CancellationToken(canceled: true)));
+        PackFolder.OfPacks.Write(Target, Pack("one"), overwrite: false, TestContext.Current.CancellationToken);
+        Assert.Throws<OperationCanceledException>(() => PackFolder.OfPacks.Write(Target, Pack("two"), overwrite: false, new CancellationToken(canceled: true)));
         Assert.Equal(["parts/blade.stl", "summary.json"], Names(Target));
         Assert.Equal("one", File.ReadAllText(Path.Combine(Target, "parts", "blade.stl")));
-        Assert.Throws<OperationCanceledException>(() => PackFolder.Write(Path.Combine(_place, "fresh"), Pack("two"), overwrite: false, new CancellationToken(canceled: true)));
+        Assert.Throws<OperationCanceledException>(() => PackFolder.OfPacks.Write(Path.Combine(_place, "fresh"), Pack("two"), overwrite: false, new CancellationToken(canceled: true)));
         Assert.Equal("pack", Path.GetFileName(Assert.Single(Directory.GetFileSystemEntries(_place))));
     }
 
@@ -101,9 +101,9 @@ public sealed class PackFolderTests : IDisposable
     public void A_file_in_the_way_is_refused_with_a_remedy()
     {
         File.WriteAllText(Target, "a file");
-        PackFolderException refusal = Assert.Throws<PackFolderException>(() => PackFolder.Check(Target, overwrite: true));
+        PackFolderException refusal = Assert.Throws<PackFolderException>(() => PackFolder.OfPacks.Check(Target, overwrite: true));
         Assert.Contains("is a file", refusal.Message, StringComparison.Ordinal);
-        Assert.Throws<PackFolderException>(() => PackFolder.Check(Path.Combine(Target, "below"), overwrite: false));
+        Assert.Throws<PackFolderException>(() => PackFolder.OfPacks.Check(Path.Combine(Target, "below"), overwrite: false));
     }
 
     [Fact]
@@ -113,7 +113,7 @@ public sealed class PackFolderTests : IDisposable
         string left = PackFolder.WorkFolder(Target);
         Directory.CreateDirectory(left);
         File.WriteAllText(Path.Combine(left, "old.stl"), "half");
-        PackFolder.Write(Target, Pack("one"), overwrite: false, TestContext.Current.CancellationToken);
+        PackFolder.OfPacks.Write(Target, Pack("one"), overwrite: false, TestContext.Current.CancellationToken);
         Assert.Equal(["parts/blade.stl", "summary.json"], Names(Target));
         Assert.False(Directory.Exists(left));
     }
