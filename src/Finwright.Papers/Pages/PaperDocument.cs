@@ -1,6 +1,3 @@
-using Finwright.Geometry;
-using Finwright.Papers.Drawings;
-
 namespace Finwright.Papers.Pages;
 
 /// <summary>What stands on every page of a paper.</summary>
@@ -13,40 +10,46 @@ public sealed record PageMarks(string Title, string Kind, string Foot, Func<int,
 /// <summary>A PDF document in the making. Same calls, same bytes.</summary>
 public sealed class PaperDocument
 {
+    private readonly PaperSettings _settings;
+    private readonly PageMarks _marks;
+    private readonly List<PaperPage> _pages = [];
+
     /// <summary>An empty document.</summary>
     /// <param name="settings">Paper and date.</param>
     /// <param name="marks">What stands on every page.</param>
-    public PaperDocument(PaperSettings settings, PageMarks marks) => throw new NotImplementedException();
+    /// <exception cref="ArgumentOutOfRangeException">The paper is smaller than A5.</exception>
+    public PaperDocument(PaperSettings settings, PageMarks marks)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        ArgumentNullException.ThrowIfNull(marks);
+        if (!(settings.Paper.Width >= PageLook.LeastWidth) || !(settings.Paper.Height >= PageLook.LeastHeight))
+            throw new ArgumentOutOfRangeException(nameof(settings), $"Paper \"{settings.Paper.Name}\" of {1e3 * settings.Paper.Width:0.#} x {1e3 * settings.Paper.Height:0.#} mm is smaller than A5, 148 x 210 mm.");
+        (_settings, _marks) = (settings, marks);
+    }
 
     /// <summary>Number of pages so far.</summary>
-    public int PageCount => throw new NotImplementedException();
+    public int PageCount => _pages.Count;
+
+    /// <summary>Called before the file is written: whoever holds something back puts it on its page.</summary>
+    internal Action? Closing { get; set; }
 
     /// <summary>Adds a page.</summary>
     /// <param name="landscape">Whether its long side lies level.</param>
-    public PaperPage AddPage(bool landscape = false) => throw new NotImplementedException();
+    public PaperPage AddPage(bool landscape = false)
+    {
+        PaperPage page = NewPage(landscape);
+        _pages.Add(page);
+        return page;
+    }
 
     /// <summary>Puts page numbers and marks on all pages and gives the file.</summary>
-    public byte[] ToBytes() => throw new NotImplementedException();
-}
+    /// <exception cref="InvalidOperationException">There is no page.</exception>
+    public byte[] ToBytes()
+    {
+        Closing?.Invoke();
+        return _pages.Count > 0 ? PdfFile.Write(_settings, _marks, _pages) : throw new InvalidOperationException("A document needs a page.");
+    }
 
-/// <summary>A page of a document. Metres from its upper left corner, x to the right, y down.</summary>
-public sealed class PaperPage
-{
-    /// <summary>Width of the page.</summary>
-    public double Width => throw new NotImplementedException();
-
-    /// <summary>Height of the page.</summary>
-    public double Height => throw new NotImplementedException();
-
-    /// <summary>Upper left corner of the room that marks and margins leave free.</summary>
-    public Point2 RoomFrom => throw new NotImplementedException();
-
-    /// <summary>Lower right corner of that room.</summary>
-    public Point2 RoomTo => throw new NotImplementedException();
-
-    /// <summary>Draws a drawing in its own size.</summary>
-    /// <param name="drawing">The drawing.</param>
-    /// <param name="at">Where its origin comes to lie.</param>
-    /// <param name="clip">Corners of the part of the page that is drawn on; null for all of it.</param>
-    public void Draw(Drawing drawing, Point2 at, (Point2 From, Point2 To)? clip = null) => throw new NotImplementedException();
+    /// <summary>A page of this document's paper that does not belong to it yet.</summary>
+    internal PaperPage NewPage(bool landscape = false) => landscape ? new(_settings.Paper.Height, _settings.Paper.Width) : new(_settings.Paper.Width, _settings.Paper.Height);
 }
