@@ -1,6 +1,5 @@
 using Finwright.Geometry.Pictures;
 using Finwright.Papers.Drawings;
-using Pen = Finwright.Papers.Drawings.Pen;
 
 namespace Finwright.Papers.Pages;
 

@@ -69,7 +69,7 @@ internal static partial class SameBytes
     [GeneratedRegex(@"/ID\s*\[\s*<[0-9A-Fa-f]{32}>\s*<[0-9A-Fa-f]{32}>\s*\]", RegexOptions.None, 10000)]
     private static partial Regex Identifiers();
 
-    [GeneratedRegex("(?<=uuid:)[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}", RegexOptions.None, 10000)]
+    [GeneratedRegex("(?<=uuid:)[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}", RegexOptions.ExplicitCapture, 10000)]
     private static partial Regex Uuids();
 
     [GeneratedRegex("[0-9A-Fa-f]{32}", RegexOptions.None, 10000)]

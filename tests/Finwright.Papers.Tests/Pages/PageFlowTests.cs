@@ -66,8 +66,8 @@ public sealed class PageFlowTests
         const int rows = 150;
         string[][] pages = Press.Words(Press.Flow(flow => flow.Table(SamplePaper.Columns, [.. Enumerable.Range(1, rows).Select(i => (IReadOnlyList<string>)[$"d{i}", $"w{i}", $"n{i}"])])));
         Assert.True(pages.Length >= 3);
-        Assert.All(pages, words => Assert.Equal(["Depth", "Deflection", "Note"], words.Take(3)));
-        Assert.Equal(Enumerable.Range(1, rows).SelectMany(i => (string[])[$"d{i}", $"w{i}", $"n{i}"]), pages.SelectMany(words => words.Skip(3)));
+        Assert.All(pages, words => Assert.Equal(["Depth", "Deflection", "Note"], words.Take(3), StringComparer.Ordinal));
+        Assert.Equal(Enumerable.Range(1, rows).SelectMany(i => (string[])[$"d{i}", $"w{i}", $"n{i}"]), pages.SelectMany(words => words.Skip(3)), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -80,7 +80,7 @@ public sealed class PageFlowTests
             flow.Table(SamplePaper.Columns, [["a", "b", string.Join(' ', words)], ["c", "d", "last"]]);
         }));
         Assert.True(pages.Length >= 2);
-        Assert.Equal([.. words, "last"], pages.SelectMany(page => page).Where(word => word.StartsWith("word", StringComparison.Ordinal) || word == "last"));
+        Assert.Equal([.. words, "last"], pages.SelectMany(page => page).Where(word => word.StartsWith("word", StringComparison.Ordinal) || word == "last"), StringComparer.Ordinal);
         Assert.All(pages.Skip(1), page => Assert.Equal("Depth", page[0]));
     }
 
@@ -90,7 +90,7 @@ public sealed class PageFlowTests
         string[] words = [.. Enumerable.Range(1, 3000).Select(i => $"w{i}")];
         string[][] pages = Press.Words(Press.Flow(flow => flow.Text(string.Join(' ', words))));
         Assert.True(pages.Length >= 2);
-        Assert.Equal(words, pages.SelectMany(page => page));
+        Assert.Equal(words, pages.SelectMany(page => page), StringComparer.Ordinal);
     }
 
     // However full the page is when it comes.
@@ -235,7 +235,7 @@ public sealed class PageFlowTests
         string[] lines = [.. Enumerable.Range(1, 90).Select(i => $"line{i}")];
         string[][] pages = Press.Words(Press.Flow(flow => flow.Box("Safety", lines)));
         Assert.True(pages.Length >= 2);
-        Assert.Equal(["Safety", .. lines], pages.SelectMany(page => page));
+        Assert.Equal(["Safety", .. lines], pages.SelectMany(page => page), StringComparer.Ordinal);
     }
 
     private static bool IsBox(PdfPath path, double edge) =>

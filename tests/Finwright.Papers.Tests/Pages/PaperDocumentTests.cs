@@ -1,4 +1,3 @@
-using Finwright.Geometry;
 using Finwright.Geometry.Pictures;
 using Finwright.Papers.Drawings;
 using Finwright.Papers.Pages;
@@ -7,7 +6,6 @@ using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Graphics;
 using UglyToad.PdfPig.Tokens;
-using Pen = Finwright.Papers.Drawings.Pen;
 
 namespace Finwright.Papers.Tests.Pages;
 
@@ -168,7 +166,7 @@ public sealed class PaperDocumentTests
             .Select(key => read.Structure.GetObject(key).Data).OfType<DictionaryToken>()
             .Where(token => token.Data.TryGetValue("Type", out IToken? type) && type is NameToken { Data: "FontDescriptor" })];
         Assert.Equal(2, descriptors.Length);
-        Assert.All(descriptors, descriptor => Assert.Contains("FontFile2", descriptor.Data.Keys));
+        Assert.All(descriptors, descriptor => Assert.True(descriptor.Data.ContainsKey("FontFile2")));
         Assert.All(descriptors, descriptor => Assert.Matches("^[A-Z]{6}\\+Inter", ((NameToken)descriptor.Data["FontName"]).Data));
     }
 
