@@ -122,15 +122,16 @@ public sealed class PageFlow
         Shown(nameof(drawing), size, caption, (page, at) => page.Draw(drawing, at + new Point2((Width - size.X) / 2, 0) - low));
     }
 
-    /// <summary>A figure in the width of the column.</summary>
+    /// <summary>A figure in its own proportions, as wide as the column unless that makes it too high; then in the middle.</summary>
     /// <param name="figure">The figure.</param>
-    /// <param name="height">Its height, metres.</param>
+    /// <param name="height">Its greatest height, metres.</param>
     /// <param name="caption">Words below it; may be empty.</param>
-    /// <exception cref="ArgumentException">It is higher than the room of a page.</exception>
+    /// <exception cref="ArgumentException">It is still higher than the room of a page.</exception>
     public void Figure(Assessment.Figures.Figure figure, double height, string caption)
     {
         ArgumentNullException.ThrowIfNull(figure);
-        Shown(nameof(height), new(Width, height), caption, (page, at) => page.Draw(figure, at, Width, height));
+        double width = Math.Min(Width, height * Assessment.Figures.Figure.Width / figure.Height);
+        Shown(nameof(height), new(width, width * figure.Height / Assessment.Figures.Figure.Width), caption, (page, at) => page.Draw(figure, at + new Point2((Width - width) / 2, 0), width));
     }
 
     /// <summary>Goes on to a new page, unless nothing stands on this one.</summary>

@@ -36,10 +36,9 @@ public sealed class PaperPage
         _placed.Add(new PlacedDrawing([.. drawing.Items], at, clip));
     }
 
-    /// <summary>Draws a figure.</summary>
+    /// <summary>Draws a figure in its own proportions.</summary>
     /// <param name="figure">The figure.</param>
     /// <param name="at">Its upper left corner.</param>
     /// <param name="width">Its width.</param>
-    /// <param name="height">Its height.</param>
-    public void Draw(Figure figure, Point2 at, double width, double height) => _placed.Add(new PlacedFigure(figure, at, width, height));
+    public void Draw(Figure figure, Point2 at, double width) => _placed.Add(new PlacedFigure(figure, at, width));
 }

@@ -8,15 +8,13 @@ namespace Finwright.Papers.Pages;
 /// <param name="figure">The figure.</param>
 /// <param name="at">Its upper left corner, metres.</param>
 /// <param name="width">Its width on the page, metres.</param>
-/// <param name="height">Its height on the page, metres.</param>
-internal sealed class PlacedFigure(Figure figure, Point2 at, double width, double height) : IPlaced
+internal sealed class PlacedFigure(Figure figure, Point2 at, double width) : IPlaced
 {
     /// <inheritdoc/>
     public void Paint(PdfPaper paper)
     {
-        double scale = width / (Figure.Width * PageLook.Point);
-        XGraphicsState before = paper.Place(new(at.X / PageLook.Point, at.Y / PageLook.Point), scale);
-        figure.Draw(new FigureContext(paper), new(0, 0, Figure.Width, height / (PageLook.Point * scale)));
+        XGraphicsState before = paper.Place(new(at.X / PageLook.Point, at.Y / PageLook.Point), width / (Figure.Width * PageLook.Point));
+        figure.Draw(new FigureContext(paper));
         paper.Unclip(before);
     }
 }

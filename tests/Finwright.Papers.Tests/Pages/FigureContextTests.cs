@@ -9,9 +9,10 @@ namespace Finwright.Papers.Tests.Pages;
 
 public sealed class FigureContextTests
 {
-    private const double HeightMm = 90;
+    // Drawn in the width of the column: 186 mm of 760 points.
+    private const double HeightMm = 186.0 * 380 / 760;
 
-    private static readonly byte[] File = Press.Flow(flow => flow.Figure(PlotSample.Figure(), 1e-3 * HeightMm, ""));
+    private static readonly byte[] File = Press.Flow(flow => flow.Figure(PlotSample.Figure(), 0.15, ""));
 
     [Fact]
     public void Words_of_a_plot_stand_within_its_room()
@@ -57,5 +58,19 @@ public sealed class FigureContextTests
         Assert.InRange(beyond.Top * Press.PointMm, 297 - 20.5 - 0.3 * HeightMm, 297 - 20.4);
         Assert.InRange(beyond.Height * Press.PointMm, 0.5 * HeightMm, HeightMm);
         Assert.NotEmpty(line.LineDashPattern!.Value.Array);
+    }
+
+    [Theory]
+    [InlineData(0.15, 186.0)]
+    [InlineData(0.05, 100.0)]
+    public void A_figure_keeps_its_proportions_within_the_height_it_may_have(double height, double width)
+    {
+        // 760 x 380 points: half as high as wide. Notes stand in the middle.
+        using PdfDocument read = PdfDocument.Open(Press.Flow(flow => flow.Figure(PlotSample.Figure(), height, "")));
+        Letter[] letters = [.. read.GetPage(1).Letters.Where(letter => letter.StartBaseLine.Y * Press.PointMm is > 25 and < 276)];
+        Letter[] note = [.. letters.Where(letter => letter.TextOrientation == TextOrientation.Horizontal && Math.Abs(letter.PointSize - 12 * width / (760 * Press.PointMm)) < 0.05)];
+        Assert.Contains("measured in a tank", string.Concat(note.Select(letter => letter.Value)), StringComparison.Ordinal);
+        Assert.Equal(105, (note[0].StartBaseLine.X + note[^1].EndBaseLine.X) / 2 * Press.PointMm, 0.5);
+        Assert.All(letters, letter => Assert.InRange(letter.BoundingBox.Bottom * Press.PointMm, 297 - 20.5 - width / 2, 297 - 20.4));
     }
 }

@@ -208,7 +208,7 @@ public sealed class PageFlowTests
         ArgumentException refused = Assert.Throws<ArgumentException>(() => Press.Flow(flow => flow.Picture(SamplePaper.Square(0.2), "")));
         Assert.Contains("200.2 x 200.2 mm", refused.Message, StringComparison.Ordinal);
         Assert.Contains("186.0 x", refused.Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => Press.Flow(flow => flow.Figure(PlotSample.Figure(), 0.3, "")));
+        Assert.Throws<ArgumentException>(() => Press.Flow(flow => flow.Figure(PlotSample.Figure(), double.NaN, "")));
         Assert.Throws<ArgumentException>(() => Press.Flow(flow => flow.Picture(new Drawing(), "")));
     }
 
