@@ -166,7 +166,7 @@ public sealed class PageFlow
         TextLook look = PageLook.Quiet with { Anchor = TextAnchor.Middle };
         IReadOnlyList<string> words = caption.Length == 0 ? [] : TextMeasure.Lines(caption, TextWidth, look.Size);
         double below = words.Count * PageLook.LineOf(look) + (words.Count > 0 ? PageLook.Space : 0);
-        if (size.X > Width + Close || size.Y + below > PageHeight + Close)
+        if (!(size.X <= Width + Close) || !(size.Y + below <= PageHeight + Close))
             throw new ArgumentException($"A picture of {1e3 * size.X:0.0} x {1e3 * size.Y:0.0} mm with {1e3 * below:0.0} mm of words does not fit the room of a page, {1e3 * Width:0.0} x {1e3 * PageHeight:0.0} mm.", argument);
         Slice picture = new(size.Y, paint, 3 * PageLook.Space, words.Count > 0);
         Add(words.Count == 0 ? [picture] : [picture, Slice.Of(below - PageLook.Space, drawing => drawing.Write(words, Width / 2, 0, look), PageLook.Space)]);
