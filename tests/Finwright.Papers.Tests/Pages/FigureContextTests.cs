@@ -1,5 +1,4 @@
 using Finwright.Geometry;
-using Finwright.Papers.Pages;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
