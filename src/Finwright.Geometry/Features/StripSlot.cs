@@ -102,6 +102,15 @@ public sealed class StripSlot
         return [Flat(0, 1), .. Enumerable.Range(0, rows).Select(row => Flat(row, bottom)), Flat(rows - 1, 1)];
     }
 
+    /// <summary>Seen from the side: the line that runs along the trailing edge at a distance, from the upper end to the lower, metres.</summary>
+    /// <param name="inward">Distance square to the edge, metres; negative behind it.</param>
+    public IReadOnlyList<Point2> Line(double inward)
+    {
+        int bottom = _middle.GetLength(1) - 1;
+        Point2 Flat(int row, int column) => new(_middle[row, column].X, _middle[row, column].Y);
+        return [.. Enumerable.Range(0, _middle.GetLength(0)).Select(row => Flat(row, 1) + inward / Depth * (Flat(row, bottom) - Flat(row, 1)))];
+    }
+
     /// <summary>The slot as a closed mesh: two sheets half a width to either side of the mid-surface, joined round the rim.</summary>
     /// <exception cref="InvalidOperationException">The slot is folded.</exception>
     public TriangleMesh Tool()

@@ -51,6 +51,47 @@ public sealed class Drawing
     /// <summary>Everything drawn, the lowest first.</summary>
     public IReadOnlyList<DrawnItem> Items => _items;
 
+    /// <summary>Names of the layers, in the order in which they were first drawn on.</summary>
+    public IEnumerable<string> Layers => _items.Select(item => item.Layer).Distinct(StringComparer.Ordinal);
+
+    /// <summary>The box round lines and areas, without words; nothing at the origin when there are none.</summary>
+    public DrawnBox GeometryBounds => DrawnBox.Round(_items.Where(item => item is not DrawnText).SelectMany(Extent.Of));
+
+    /// <summary>The box round everything, words by an estimate of their length; nothing at the origin when there is nothing.</summary>
+    public DrawnBox Bounds => DrawnBox.Round(_items.SelectMany(Extent.Of));
+
     /// <summary>Adds an item.</summary>
-    public void Add(DrawnItem item) => _items.Add(item);
+    /// <param name="item">The item.</param>
+    /// <exception cref="ArgumentException">Its layer's name is malformed, a line or ring has too few points, or a number is not finite or out of its range.</exception>
+    public void Add(DrawnItem item)
+    {
+        DrawnItemCheck.Check(item);
+        _items.Add(item);
+    }
+
+    /// <summary>Adds everything of another drawing.</summary>
+    /// <param name="other">The other drawing.</param>
+    /// <param name="at">Where its origin comes to lie.</param>
+    public void Add(Drawing other, Point2 at)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        _items.AddRange([.. other._items.Select(item => Moved(item, at))]);
+    }
+
+    /// <summary>The same drawing elsewhere.</summary>
+    /// <param name="by">How far it is moved.</param>
+    public Drawing Moved(Point2 by)
+    {
+        Drawing moved = new();
+        moved.Add(this, by);
+        return moved;
+    }
+
+    private static DrawnItem Moved(DrawnItem item, Point2 by) => item switch
+    {
+        DrawnStroke stroke => stroke with { Points = [.. stroke.Points.Select(p => p + by)] },
+        DrawnArea area => area with { Rings = [.. area.Rings.Select(ring => (IReadOnlyList<Point2>)[.. ring.Select(p => p + by)])] },
+        DrawnText text => text with { At = text.At + by },
+        _ => throw new ArgumentException($"A {item.GetType().Name} cannot be moved.", nameof(item)),
+    };
 }
