@@ -76,7 +76,7 @@ public sealed class Dimensions(Drawing drawing, Tongue tongue)
     /// <summary>The angle between two directions from a place.</summary>
     /// <param name="apex">The place.</param>
     /// <param name="from">One direction: from straight right, counter-clockwise, radians.</param>
-    /// <param name="to">The other, likewise; the arc runs from one to the other, and an arc too short for its arrows gets them from outside.</param>
+    /// <param name="to">The other, likewise; the arc runs from one to the other. An arc too short for its arrows gets them from outside, and its number behind the second direction.</param>
     /// <param name="radius">Radius of the arc, metres.</param>
     /// <param name="legs">Whether thin lines show both directions.</param>
     public void Angle(Point2 apex, double from, double to, double radius, bool legs = true)
@@ -91,6 +91,14 @@ public sealed class Dimensions(Drawing drawing, Tongue tongue)
         Arrow(Rounds.At(apex, radius, from), outside * Tangent(from - outside * half, sense));
         Arrow(Rounds.At(apex, radius, to), -outside * Tangent(to + outside * half, sense));
         string text = tongue.Angle(Math.Abs(to - from));
+        if (outside > 0)
+        {
+            // No room between the legs: the number stands where the arc runs out behind the second one.
+            Point2 way = Tangent(to + more, sense), sink = new(0, HalfFigure * WordSize);
+            Say(text, Rounds.At(apex, radius, to + more) + Gap * way + sink, way.X >= 0 ? TextAnchor.Start : TextAnchor.End);
+            return;
+        }
+
         double middle = (from + to) / 2, reach = radius + Gap + (Math.Abs(Math.Cos(middle)) * Extent.Length(text, WordSize) + Math.Abs(Math.Sin(middle)) * WordSize) / 2;
         Say(text, Rounds.At(apex, reach, middle) + new Point2(0, HalfFigure * WordSize), TextAnchor.Middle);
     }

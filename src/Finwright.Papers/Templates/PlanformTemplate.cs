@@ -20,12 +20,9 @@ internal static class PlanformTemplate
         sheet.Ring("blade", TemplatePens.Edge, fin.Planform.Polyline(TemplateFin.Tolerance));
         sheet.Key(TemplatePens.Edge, words.PrintedBlade);
         sheet.Ring("base", TemplatePens.Part, fin.Solids.Plan.Ring());
-        sheet.Key(TemplatePens.Part, words.Base);
+        sheet.Key(TemplatePens.Part, fin.FlangeHeight > 0 ? words.BaseAndFlange : words.Base);
         if (fin.FlangeHeight > 0)
-        {
             sheet.Stroke("flange", TemplatePens.Part, SkinSide.Rim(fin.Skin, fin.FlangeHeight));
-            sheet.Key(TemplatePens.Part, words.Flange);
-        }
 
         Strip(sheet, fin, words);
         foreach (CutPlane cut in fin.Parts.Cuts)
@@ -62,7 +59,7 @@ internal static class PlanformTemplate
         Geometry.Outlines.Outline outline = fin.Blade.Outline;
         DrawnBox box = sheet.Drawing.GeometryBounds;
         double rootLeft = Math.Min(outline.LeadingEdge(0), fin.Solids.Plan.FrontX) - Overhang(fin), rootRight = Math.Max(outline.TrailingEdge(0), fin.Solids.Plan.RearX) + Overhang(fin);
-        sheet.Stroke("quarter-chord", TemplatePens.Middle, [.. Enumerable.Range(0, 41).Select(i => fin.Blade.Span * i / 40).Select(y => new Point2(outline.LeadingEdge(y) + outline.Chord(y) / 4, y))]);
+        sheet.Stroke("quarter-chord", TemplatePens.Middle, QuarterChords(fin));
         sheet.Key(TemplatePens.Middle, words.QuarterChordLine);
 
         string rootChord = words.Chord(tongue.BareLength(outline.Chord(0)));
@@ -85,6 +82,14 @@ internal static class PlanformTemplate
 
         double tip = (outline.LeadingEdge(fin.Blade.Span) + outline.TrailingEdge(fin.Blade.Span)) / 2;
         sheet.Dimensions.Down(new(rootRight, 0), new(tip, fin.Blade.Span), Math.Max(right, box.To.X) + 6e-3);
+    }
+
+    /// <summary>The quarter-chord line, its points closer together toward the tip, where round edges turn fast.</summary>
+    private static Point2[] QuarterChords(TemplateFin fin)
+    {
+        const int steps = 120;
+        Geometry.Outlines.Outline outline = fin.Blade.Outline;
+        return [.. Enumerable.Range(0, steps + 1).Select(i => 1 - (double)i / steps).Select(left => fin.Blade.Span * (1 - left * left)).Select(y => new Point2(outline.LeadingEdge(y) + outline.Chord(y) / 4, y))];
     }
 
     private static double Overhang(TemplateFin fin) => fin.Design.Shape.Flange is { } flange ? flange.OverhangMm * 1e-3 : 0;

@@ -12,8 +12,8 @@ internal static class PourJigTemplate
 {
     private const double Millimetres = 1e-3, Bench = 12e-3, SupportHalf = 7e-3, Beyond = 9e-3;
 
-    // Points of the outline that lie closer to the line than this are left out, mm.
-    private const double Thinning = 0.05;
+    // Points of the outline that lie closer to the line than this are left out, mm: it is found on dots, and their steps are not drawn.
+    private const double Thinning = 0.3;
 
     // Supports stand so far to either side of the middle, as a share of the width.
     private const double SupportShare = 0.28;
@@ -36,8 +36,9 @@ internal static class PourJigTemplate
         DrawnBox box = DrawnBox.Round(rings.SelectMany(ring => ring));
         Point2 middle = 0.5 * (box.From + box.To);
         double bench = box.To.Y + Bench;
-        Supports(sheet, rings, box, bench, tongue);
+        // Lines first, so that numbers find room between them.
         Axes(sheet, part, view, box, middle, tongue);
+        Supports(sheet, rings, box, bench, tongue);
         sheet.Stroke("level", TemplatePens.Edge, new Point2(box.From.X - Beyond, bench), new(box.To.X + Beyond, bench));
         sheet.Say(words.BenchLevel, new(box.From.X - Beyond, bench + 4e-3));
 

@@ -29,8 +29,8 @@ public abstract class TemplateWords
     /// <summary>A line of the key: the base.</summary>
     public abstract string Base { get; }
 
-    /// <summary>A line of the key: the flange.</summary>
-    public abstract string Flange { get; }
+    /// <summary>A line of the key: base and flange.</summary>
+    public abstract string BaseAndFlange { get; }
 
     /// <summary>A line of the key: outer edge of the strip.</summary>
     public abstract string StripEdge { get; }

@@ -83,7 +83,7 @@ public sealed class DimensionsTests
         dimensions.Radius(new(0, 0), 6.4e-3, Math.PI / 4, 8e-3);
         dimensions.Leader(new(0, 0.1), new(-0.02, 0.1), "front");
         DrawnText[] texts = [.. drawing.Items.OfType<DrawnText>()];
-        Assert.Equal(["R 6.4", "front"], texts.Select(text => text.Text));
+        Assert.Equal(["R 6.4", "front"], texts.Select(text => text.Text), StringComparer.Ordinal);
         Assert.Equal([TextAnchor.Start, TextAnchor.End], texts.Select(text => text.Look.Anchor));
         Assert.True(texts[0].At.X > 0.01 && texts[0].At.Y < 0);
         Assert.All(texts, text => Assert.True(FreeRoom.IsClear(drawing, text, 0)));

@@ -63,7 +63,7 @@ public sealed class DrawingTests
         Assert.Equal(before, drawing.Bounds);
         Assert.Equal(before.From + new Point2(1, 2), moved.Bounds.From);
         Assert.Equal(before.Width, moved.Bounds.Width, 1e-12);
-        Assert.Equal(["b", "a", "notes"], moved.Layers);
+        Assert.Equal(["b", "a", "notes"], moved.Layers, StringComparer.Ordinal);
     }
 
     [Fact]

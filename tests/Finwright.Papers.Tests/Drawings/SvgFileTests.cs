@@ -50,7 +50,7 @@ public sealed class SvgFileTests
     public void Each_layer_and_pen_has_a_group_of_its_own_with_a_name_of_its_own()
     {
         XElement svg = Of(Sample());
-        Assert.Equal(["tone", "outline", "outline-2", "notes"], Groups(svg).Select(g => (string)g.Attribute("id")!));
+        Assert.Equal(["tone", "outline", "outline-2", "notes"], Groups(svg).Select(g => (string)g.Attribute("id")!), StringComparer.Ordinal);
         foreach (XElement group in Groups(svg))
             Assert.All(group.Elements(), e => Assert.Equal((string)group.Attribute("id")! == "notes" ? "text" : "path", e.Name.LocalName));
         Assert.DoesNotContain(svg.DescendantsAndSelf().Attributes(), a => a.Name.LocalName is "style" or "class");

@@ -18,7 +18,7 @@ internal sealed class EnglishTemplates : TemplateWords
 
     public override string Base => "base";
 
-    public override string Flange => "flange";
+    public override string BaseAndFlange => "base and flange";
 
     public override string StripEdge => "outer edge of the strip";
 
@@ -70,7 +70,7 @@ internal sealed class EnglishTemplates : TemplateWords
 
     public override string DrillUse =>
         "Lay the paper on the side that it names, outline on outline, and prick the crosses through. Drill by hand with a stop on the drill, slowly, so that the plastic does not melt; wear eye protection. Keep clear of what lies inside. "
-        + "Bores and pockets are printed; they are shown so that you can check them.";
+        + "Bores and pockets are printed; they are shown so that you can check them. Depths with a minus lie above the hull.";
 
     public override string SeenFrom(bool starboard) => starboard ? "Starboard side" : "Port side";
 

@@ -18,7 +18,7 @@ internal sealed class GermanTemplates : TemplateWords
 
     public override string Base => "Basis";
 
-    public override string Flange => "Flansch";
+    public override string BaseAndFlange => "Basis und Flansch";
 
     public override string StripEdge => "äußerer Rand des Streifens";
 
@@ -70,7 +70,7 @@ internal sealed class GermanTemplates : TemplateWords
 
     public override string DrillUse =>
         "Das Papier auf die genannte Seite legen, Umriss auf Umriss, und die Kreuze durchstechen. Von Hand und mit Tiefenanschlag bohren, langsam, damit der Kunststoff nicht schmilzt; Schutzbrille tragen. Abstand zu dem halten, was innen liegt. "
-        + "Bohrungen und Taschen sind gedruckt; sie stehen hier, damit sie sich prüfen lassen.";
+        + "Bohrungen und Taschen sind gedruckt; sie stehen hier, damit sie sich prüfen lassen. Tiefen mit Minus liegen über dem Rumpf.";
 
     public override string SeenFrom(bool starboard) => starboard ? "Steuerbordseite" : "Backbordseite";
 
