@@ -111,7 +111,22 @@ internal static class PourJigTemplate
         sheet.Stroke("reference", TemplatePens.Middle, Rounds.At(middle, reach, turn + Math.PI), Rounds.At(middle, reach, turn));
         sheet.Key(TemplatePens.Middle, words.ReferenceToLevel(name, tongue.Angle(Math.Abs(turn))));
         if (Math.Abs(turn) > LeastAngle)
-            sheet.Dimensions.Angle(middle, 0, turn, Math.Min(25e-3, 0.3 * Math.Min(box.Width, box.Height)), legs: false);
+            Angle(sheet, middle, turn, tongue);
+    }
+
+    /// <summary>Draws the angle from level with the smallest arc whose number stands clear.</summary>
+    private static void Angle(TemplateSheet sheet, Point2 middle, double turn, Tongue tongue)
+    {
+        const double least = 15e-3, most = 90e-3, step = 3e-3;
+        for (double radius = least; ; radius += step)
+        {
+            Drawing arc = new();
+            new Dimensions(arc, tongue).Angle(middle, 0, turn, radius, legs: false);
+            if (radius < most && !arc.Items.OfType<DrawnText>().All(text => FreeRoom.IsClear(sheet.Drawing, text, 0.4e-3)))
+                continue;
+            sheet.Drawing.Add(arc, default);
+            return;
+        }
     }
 
     /// <summary>Draws a port with its number, and gives its row of the table.</summary>

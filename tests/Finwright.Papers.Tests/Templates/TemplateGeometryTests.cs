@@ -38,7 +38,7 @@ public sealed class TemplateGeometryTests
     {
         // examples/sandbar-delta.fin.json: area_cm2 286. A line within 5 µm of a round of less than a metre: far below 0.05 cm².
         Point2[] blade = SvgReading.Points(SvgReading.Of(PouredFins.Named(PouredFins.Sandbar, "planform").Drawing), "blade");
-        Assert.Equal(28600, SvgReading.Area(blade), 5);
+        Assert.Equal(28600, SvgReading.Area(blade), 5.0);
     }
 
     [Fact]
