@@ -36,8 +36,8 @@ internal static class PourJigTemplate
         DrawnBox box = DrawnBox.Round(rings.SelectMany(ring => ring));
         Point2 middle = 0.5 * (box.From + box.To);
         double bench = box.To.Y + Bench;
-        // Lines first, so that numbers find room between them.
-        Axes(sheet, part, view, box, middle, tongue);
+        // Lines first, so that numbers find room between them; the arc last, since it can be of any size.
+        double turn = Axes(sheet, part, view, box, middle, tongue);
         Supports(sheet, rings, box, bench, tongue);
         sheet.Stroke("level", TemplatePens.Edge, new Point2(box.From.X - Beyond, bench), new(box.To.X + Beyond, bench));
         sheet.Say(words.BenchLevel, new(box.From.X - Beyond, bench + 4e-3));
@@ -45,6 +45,8 @@ internal static class PourJigTemplate
         List<IReadOnlyList<string>> rows = [];
         foreach ((int index, PouredPort port) in part.Ports.Index())
             rows.Add(Port(sheet, view, port, index + 1, bench, tongue));
+        if (Math.Abs(turn) > LeastAngle)
+            Angle(sheet, middle, turn, tongue);
         sheet.Table(new(["", words.PortHead, words.AboveBenchHead], [true, false, true], rows));
         string name = tongue.Words.Names.Part(part.Name);
         return sheet.Finish("pour-jig-" + Kebab(part.Name), words.JigTitle(name), words.JigUse(tongue.Words.Names.Attitude(part.Held(part.Attitude))));
@@ -86,8 +88,8 @@ internal static class PourJigTemplate
         return double.IsFinite(lowest) ? lowest : null;
     }
 
-    /// <summary>Level and plumb through the middle, and how the hull line or the span lies to level.</summary>
-    private static void Axes(TemplateSheet sheet, PartPoured part, SideView view, DrawnBox box, Point2 middle, Tongue tongue)
+    /// <summary>Level and plumb through the middle, and how the hull line or the span lies to level: its turn counter-clockwise, radians.</summary>
+    private static double Axes(TemplateSheet sheet, PartPoured part, SideView view, DrawnBox box, Point2 middle, Tongue tongue)
     {
         TemplateWords words = tongue.Words.Templates;
         Point2 left = new(box.From.X - Beyond, middle.Y), right = new(box.To.X + Beyond, middle.Y), top = new(middle.X, box.From.Y - Beyond);
@@ -110,11 +112,10 @@ internal static class PourJigTemplate
         double reach = Math.Min(cos > 1e-9 ? box.Width / 2 / cos : double.PositiveInfinity, Math.Abs(sin) > 1e-9 ? box.Height / 2 / Math.Abs(sin) : double.PositiveInfinity) + Beyond;
         sheet.Stroke("reference", TemplatePens.Middle, Rounds.At(middle, reach, turn + Math.PI), Rounds.At(middle, reach, turn));
         sheet.Key(TemplatePens.Middle, words.ReferenceToLevel(name, tongue.Angle(Math.Abs(turn))));
-        if (Math.Abs(turn) > LeastAngle)
-            Angle(sheet, middle, turn, tongue);
+        return turn;
     }
 
-    /// <summary>Draws the angle from level with the smallest arc whose number stands clear.</summary>
+    /// <summary>Draws the angle from level with the smallest arc whose number stands clear, and that crosses no words.</summary>
     private static void Angle(TemplateSheet sheet, Point2 middle, double turn, Tongue tongue)
     {
         const double least = 15e-3, most = 90e-3, step = 3e-3;
@@ -122,12 +123,14 @@ internal static class PourJigTemplate
         {
             Drawing arc = new();
             new Dimensions(arc, tongue).Angle(middle, 0, turn, radius, legs: false);
-            if (radius < most && !arc.Items.OfType<DrawnText>().All(text => FreeRoom.IsClear(sheet.Drawing, text, 0.4e-3)))
+            if (radius < most && !(AreClear(arc, sheet.Drawing) && AreClear(sheet.Drawing, arc)))
                 continue;
             sheet.Drawing.Add(arc, default);
             return;
         }
     }
+
+    private static bool AreClear(Drawing words, Drawing of) => words.Items.OfType<DrawnText>().All(text => FreeRoom.IsClear(of, text, 0.4e-3));
 
     /// <summary>Draws a port with its number, and gives its row of the table.</summary>
     private static IReadOnlyList<string> Port(TemplateSheet sheet, SideView view, PouredPort port, int number, double bench, Tongue tongue)

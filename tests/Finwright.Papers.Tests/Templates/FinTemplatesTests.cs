@@ -16,7 +16,7 @@ public sealed class FinTemplatesTests
     public void A_fin_has_one_template_for_each_job_and_a_jig_for_each_part_that_is_poured()
     {
         string[] names = [.. FinTemplates.Of(PouredFins.Sandbar, PouredFins.English).Select(template => template.Name)];
-        Assert.Equal(["planform", "strip", "sections", "drill-places", "base-gauge"], names.Take(5));
+        Assert.Equal(["planform", "strip", "sections", "drill-places", "base-gauge"], names.Take(5), StringComparer.Ordinal);
         Assert.Equal(PouredFins.Sandbar.Poured!.Parts.Count, names.Length - 5);
         Assert.All(names.Skip(5), name => Assert.StartsWith("pour-jig-", name, StringComparison.Ordinal));
         Assert.Equal(names.Length, names.Distinct(StringComparer.Ordinal).Count());
@@ -77,8 +77,8 @@ public sealed class FinTemplatesTests
     {
         foreach ((Template english, Template german) in FinTemplates.Of(PouredFins.Sandbar, PouredFins.English).Zip(FinTemplates.Of(PouredFins.Sandbar, PouredFins.German)))
         {
-            Assert.NotEqual(english.Title, german.Title);
-            Assert.NotEqual(english.What, german.What);
+            Assert.NotEqual(english.Title, german.Title, StringComparer.Ordinal);
+            Assert.NotEqual(english.What, german.What, StringComparer.Ordinal);
             string layer = english.Name switch { "planform" => "blade", "sections" or "strip" => english.Name, "drill-places" => "inside", "base-gauge" => "base", _ => "part" };
             DrawnBox a = Layer(english.Drawing, layer), b = Layer(german.Drawing, layer);
             Assert.Equal(a.Width, b.Width, 1e-9);
