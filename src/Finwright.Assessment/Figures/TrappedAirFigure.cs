@@ -92,7 +92,7 @@ internal static class TrappedAirFigure
     }
 
     /// <summary>Share of each cell of the part's grid that is air; null when the result did not keep it.</summary>
-    private static double[]? AirShares(PartPoured part)
+    internal static double[]? AirShares(PartPoured part)
     {
         PoreGrid grid = PoreGrid.Create(part.Voxels, part.Layers.Settings.InfillShare);
         if (part.Air.Cells.Count != grid.Count)

@@ -1,0 +1,86 @@
+using Finwright.Assessment;
+using Finwright.Papers.Drawings;
+using Finwright.Papers.Pictures;
+using Finwright.Papers.Words;
+
+namespace Finwright.Papers.Tests.Pictures;
+
+public sealed class SheetPicturesTests
+{
+    private static readonly PaperLanguage[] Languages = [PaperLanguage.English, PaperLanguage.German];
+
+    // A column of an A4 page, half of it, an upright room, the least room.
+    private static readonly (double Width, double Height)[] Rooms = [(0.17, 0.11), (0.082, 0.09), (0.09, 0.2), (0.05, 0.05)];
+
+    [Fact]
+    public void Every_picture_stays_within_its_room()
+    {
+        const double hair = 1e-9;
+        foreach ((string fin, Func<AssessmentResult> made) in DrawnFins.All)
+            foreach (PaperLanguage language in Languages)
+                foreach ((double width, double height) in Rooms)
+                    foreach ((string name, Drawing drawing) in DrawnFins.Pictures(made(), DrawnFins.Speaking(language), width, height))
+                    {
+                        bool isBench = string.Equals(name, "bench", StringComparison.Ordinal);
+                        double least = isBench ? PictureRoom.LeastOfBench : 0;
+                        DrawnBox box = drawing.Bounds;
+                        Assert.True(
+                            box.From.X >= -hair && box.From.Y >= -hair && box.To.X <= Math.Max(width, least) + hair && box.To.Y <= Math.Max(height, least) + hair,
+                            $"{fin} {name} {language} in {width} by {height}: {box}");
+                    }
+    }
+
+    [Fact]
+    public void Both_languages_have_their_own_words()
+    {
+        string[] same = ["T", .. BenchPicture.Letters, "A B C", "D E F", "Thermometer"];
+        Dictionary<string, string>[] german = [.. DrawnFins.All.Select(fin => Words(fin.Made(), PaperLanguage.German))];
+        foreach ((int index, (string name, Func<AssessmentResult> made)) in DrawnFins.All.Index())
+            foreach ((string picture, string words) in Words(made(), PaperLanguage.English))
+                Assert.NotEqual(words, german[index][picture], StringComparer.Ordinal);
+
+        Dictionary<string, string> Words(AssessmentResult result, PaperLanguage language) =>
+            DrawnFins.Pictures(result, DrawnFins.Speaking(language), 0.17, 0.11)
+                .ToDictionary(one => one.Name, one => string.Join('|', DrawnFins.Words(one.Drawing).Except(same, StringComparer.Ordinal).Where(word => word.Any(char.IsLetter)).Order(StringComparer.Ordinal)), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void The_same_fin_twice_gives_the_same_pictures()
+    {
+        AssessmentResult fin = MadeFins.Sandbar;
+        Tongue tongue = DrawnFins.Speaking(PaperLanguage.English);
+        string[] Drawn() => [.. DrawnFins.Pictures(fin, tongue, 0.17, 0.11).Select(one => one.Name + DrawnFins.Svg(one.Drawing))];
+        Assert.Equal(Drawn(), Drawn(), StringComparer.Ordinal);
+    }
+
+    /// <summary>The pictures lie beside the tests, to be looked at.</summary>
+    [Fact]
+    public void Pictures_are_written_for_looking_at()
+    {
+        string folder = Path.Combine(AppContext.BaseDirectory, "pictures");
+        Directory.CreateDirectory(folder);
+        int written = 0;
+        foreach ((string fin, Func<AssessmentResult> made) in DrawnFins.All)
+            foreach (PaperLanguage language in Languages)
+                foreach ((string name, Drawing drawing) in DrawnFins.Pictures(made(), DrawnFins.Speaking(language), 0.17, 0.11))
+                {
+                    using FileStream file = File.Create(Path.Combine(folder, $"{fin}-{name}-{language}.svg"));
+                    SvgFile.Write(drawing, name, file);
+                    written++;
+                }
+
+        // Each demo has a plate for its gauge and one for its parts, a blade and a base to pour, and the bench.
+        Assert.True(written >= 2 * 3 * 5, $"{written} pictures");
+    }
+
+    [Theory]
+    [InlineData(0.049, 0.1)]
+    [InlineData(0.1, 0.049)]
+    [InlineData(double.NaN, 0.1)]
+    [InlineData(0.1, double.PositiveInfinity)]
+    public void A_room_too_small_to_read_in_is_refused(double width, double height)
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => PictureRoom.Check(width, height));
+        PictureRoom.Check(0.05, 0.05);
+    }
+}
