@@ -1,7 +1,7 @@
 namespace Finwright.Papers.Words;
 
 /// <summary>What templates and their tiles say.</summary>
-public abstract class TemplateWords
+public abstract partial class TemplateWords
 {
     /// <summary>Beside the line of 100 mm.</summary>
     public abstract string CheckLine { get; }

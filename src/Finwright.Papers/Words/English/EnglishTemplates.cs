@@ -1,6 +1,6 @@
 namespace Finwright.Papers.Words.English;
 
-internal sealed class EnglishTemplates : TemplateWords
+internal sealed partial class EnglishTemplates : TemplateWords
 {
     public override string CheckLine => "100 mm: measure this line before use";
 

@@ -1,6 +1,6 @@
 namespace Finwright.Papers.Words.German;
 
-internal sealed class GermanTemplates : TemplateWords
+internal sealed partial class GermanTemplates : TemplateWords
 {
     public override string CheckLine => "100 mm: diese Linie vor Gebrauch nachmessen";
 
