@@ -42,7 +42,7 @@ internal static class NeedsChapter
             [
                 .. paper.Result.Hardware.Select(item => (IReadOnlyList<string>)
                 [
-                    "", paper.Tongue.Number(item.Count, 0), names.Size(item), item.Length > 0 ? paper.Tongue.Length(item.Length) : "", Tolerance(paper, item.Kind), names.Place(item),
+                    "", paper.Tongue.Number(item.Count, 0), names.Size(item, paper.Tongue), item.Length > 0 ? paper.Tongue.Length(item.Length) : "", Tolerance(paper, item.Kind), names.Place(item),
                 ]),
             ],
             boxed: true);

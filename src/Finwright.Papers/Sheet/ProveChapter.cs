@@ -4,7 +4,6 @@ using Finwright.Numerics;
 using Finwright.Papers.Pictures;
 using Finwright.Papers.Words;
 using Finwright.Strength.Bench;
-using Finwright.Strength.Margins;
 using Finwright.Strength.Plates;
 
 namespace Finwright.Papers.Sheet;
@@ -39,7 +38,7 @@ internal static class ProveChapter
         paper.Step(words.ReadLoaded);
         paper.Step(words.ReadAfter);
         Readings(paper, prediction);
-        paper.Step(words.Stop);
+        paper.Step(words.StopWhen);
         if (prediction?.FirstCrack is { } crack)
             paper.Flow.Text(words.FirstCrack(tongue.Number(crack.Reserve, 1), words.Stressed(crack.Part), tongue.Length(crack.Y, 0)));
         if (paper.Result.Vibration is { Dry.Count: > 0 } vibration)

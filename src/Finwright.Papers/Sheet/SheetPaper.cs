@@ -96,7 +96,7 @@ internal sealed class SheetPaper
     /// <summary>Something bought, with length and count.</summary>
     public string Counted(HardwareItem item)
     {
-        string size = Tongue.Words.Names.Size(item);
+        string size = Tongue.Words.Names.Size(item, Tongue);
         return item.Length > 0 ? $"{item.Count} × {size}, {Tongue.Length(item.Length)}" : $"{item.Count} × {size}";
     }
 

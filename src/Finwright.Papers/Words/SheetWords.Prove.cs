@@ -46,7 +46,7 @@ public abstract partial class SheetWords
     public abstract StepWords ReadAfter { get; }
 
     /// <summary>When to stop.</summary>
-    public abstract StepWords Stop { get; }
+    public abstract StepWords StopWhen { get; }
 
     /// <summary>When the first crack is expected.</summary>
     public abstract string FirstCrack(string times, string part, string depth);

@@ -12,7 +12,7 @@ public abstract partial class SheetWords
     public abstract string PageOf(int page, int pages);
 
     /// <summary>Program, date, design.</summary>
-    public abstract string Foot(string version, string date, string design);
+    public abstract string Foot(string version, string day, string design);
 
     /// <summary>Head of a column to tick.</summary>
     public abstract string Done { get; }

@@ -21,7 +21,7 @@ internal sealed partial class EnglishSheet
 
     public override StepWords ReadAfter => new("Take the weight off, wait half a minute, read again, under \"after\"", "What stays is creep or a loose root, not stiffness.");
 
-    public override StepWords Stop => new("Stop when it cracks or clicks, when a reading passes its line, or when it does not come back", "Then do not sail it: look for the crack, mend or make it new, and prove it again.");
+    public override StepWords StopWhen => new("Stop when it cracks or clicks, when a reading passes its line, or when it does not come back", "Then do not sail it: look for the crack, mend or make it new, and prove it again.");
 
     public override string ReadAtColumn => "place";
 

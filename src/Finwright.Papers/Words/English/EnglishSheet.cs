@@ -14,7 +14,7 @@ internal sealed partial class EnglishSheet : SheetWords
 
     public override string PageOf(int page, int pages) => $"page {page} of {pages}";
 
-    public override string Foot(string version, string date, string design) => $"Finwright {version} · {date} · design {design}";
+    public override string Foot(string version, string day, string design) => $"Finwright {version} · {day} · design {design}";
 
     public override string Parts(int count) => Count(count, "part");
 

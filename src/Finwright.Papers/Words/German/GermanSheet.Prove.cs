@@ -21,7 +21,7 @@ internal sealed partial class GermanSheet
 
     public override StepWords ReadAfter => new("Das Gewicht abnehmen, eine halbe Minute warten, noch einmal ablesen, unter „nachher“", "Was bleibt, ist Kriechen oder eine lose Wurzel, nicht Steifigkeit.");
 
-    public override StepWords Stop => new("Aufhören, wenn es knackt oder knistert, wenn ein Wert seine Grenze überschreitet oder wenn er nicht zurückgeht", "Dann nicht damit segeln: den Riss suchen, ausbessern oder neu bauen und noch einmal prüfen.");
+    public override StepWords StopWhen => new("Aufhören, wenn es knackt oder knistert, wenn ein Wert seine Grenze überschreitet oder wenn er nicht zurückgeht", "Dann nicht damit segeln: den Riss suchen, ausbessern oder neu bauen und noch einmal prüfen.");
 
     public override string ReadAtColumn => "Stelle";
 

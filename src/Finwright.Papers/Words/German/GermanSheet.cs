@@ -14,7 +14,7 @@ internal sealed partial class GermanSheet : SheetWords
 
     public override string PageOf(int page, int pages) => $"Seite {page} von {pages}";
 
-    public override string Foot(string version, string date, string design) => $"Finwright {version} · {date} · Entwurf {design}";
+    public override string Foot(string version, string day, string design) => $"Finwright {version} · {day} · Entwurf {design}";
 
     public override string Parts(int count) => count == 1 ? "ein Teil" : $"{count} Teile";
 
