@@ -106,8 +106,15 @@ public sealed partial class BuildSheetTests
     {
         AssessmentResult little = MadeFins.Fairway with
         {
-            Printed = null, Poured = null, Cured = null, Plan = null, Loaded = null, Vibration = null,
-            Bench = new() { Problem = "The blade would bend too far." }, Verdicts = [], StrengthVerdicts = [],
+            Printed = null,
+            Poured = null,
+            Cured = null,
+            Plan = null,
+            Loaded = null,
+            Vibration = null,
+            Bench = new() { Problem = "The blade would bend too far." },
+            Verdicts = [],
+            StrengthVerdicts = [],
         };
         SheetWords words = PaperWords.Of(PaperLanguage.English).Sheet;
         string all = ReadSheet.Of(little).All;
