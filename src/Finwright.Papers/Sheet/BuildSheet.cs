@@ -18,8 +18,8 @@ public static class BuildSheet
     /// <exception cref="ArgumentException">The fin has errors or no shape.</exception>
     public static byte[] Write(AssessmentResult result, PaperSettings settings, Tongue tongue) => Written(result, settings, tongue).Pdf;
 
-    /// <summary>Writes it, and tells how many steps it holds.</summary>
-    internal static (byte[] Pdf, int Steps) Written(AssessmentResult result, PaperSettings settings, Tongue tongue)
+    /// <summary>Writes it, and tells how many boxes to tick it holds.</summary>
+    internal static (byte[] Pdf, int Ticks) Written(AssessmentResult result, PaperSettings settings, Tongue tongue)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(settings);
@@ -41,6 +41,6 @@ public static class BuildSheet
         FitChapter.Write(paper);
         ProveChapter.Write(paper);
         SailChapter.Write(paper);
-        return (document.ToBytes(), paper.Steps);
+        return (document.ToBytes(), paper.Ticks);
     }
 }

@@ -88,8 +88,7 @@ internal static class CureChapter
         paper.Flow.Blanks(part.Case.Bath is null ? [words.PouredAt, words.HandledAt] : [words.PouredAt, words.IntoWaterAt, words.OutOfWaterAt, words.HandledAt]);
         paper.Step(words.Measure(words.HottestPlace(tongue.Length(Math.Abs(part.HottestPlace.Y), 0), part.HottestPlace.Y >= 0)));
         Readings(paper, nominal);
-        if (SheetFigures.Cure(paper, part) is { } figure)
-            paper.Flow.Figure(figure, FigureHeight, words.CureCaption(name));
+        paper.Flow.Figure(SheetFigures.Cure(paper, part), FigureHeight, words.CureCaption(name));
         Handle(paper, part, name);
     }
 

@@ -42,10 +42,9 @@ internal static class NeedsChapter
             [
                 .. paper.Result.Hardware.Select(item => (IReadOnlyList<string>)
                 [
-                    "", paper.Tongue.Number(item.Count, 0), names.Size(item, paper.Tongue), item.Length > 0 ? paper.Tongue.Length(item.Length) : "", Tolerance(paper, item.Kind), names.Place(item),
+                    paper.Tick(), paper.Tongue.Number(item.Count, 0), names.Size(item, paper.Tongue), item.Length > 0 ? paper.Tongue.Length(item.Length) : "", Tolerance(paper, item.Kind), names.Place(item),
                 ]),
-            ],
-            boxed: true);
+            ]);
         if (paper.Bought(HardwareKind.BoxBolt).Count > 0)
             paper.Flow.Text(words.BoltNote, quiet: true);
     }

@@ -94,7 +94,7 @@ internal static class PourChapter
             [
                 .. cups.Select(cup => (IReadOnlyList<string>)
                 [
-                    "", tongue.Number(cup.Number, 0), Grams(cup.ResinMass), Grams(cup.HardenerMass), Grams(cup.Mass), "", "",
+                    paper.Tick(), tongue.Number(cup.Number, 0), Grams(cup.ResinMass), Grams(cup.HardenerMass), Grams(cup.Mass), "", "",
                 ]),
             ],
             boxed: true);

@@ -113,7 +113,7 @@ internal static class PrintChapter
                        from item in stop.Items
                        select (IReadOnlyList<string>)
                        [
-                           "", tongue.Number(stop.LayerNumber, 0), paper.Millimetres(stop.Height, 2), tongue.Words.Names.Feature(item.Name), paper.Millimetres(item.Clearance, 2),
+                           paper.Tick(), tongue.Number(stop.LayerNumber, 0), paper.Millimetres(stop.Height, 2), tongue.Words.Names.Feature(item.Name), paper.Millimetres(item.Clearance, 2),
                        ],
                 ],
                 boxed: true);

@@ -46,8 +46,8 @@ internal static class ProveChapter
         paper.Flow.Blanks(words.ProveBlanks);
         if (prediction is { DeflectionShare: > PlateSolution.LinearShare })
             paper.Flow.Text(words.BendsFar(tongue.Percent(prediction.DeflectionShare), tongue.Percent(PlateSolution.LinearShare)));
-        if (prediction is not null && SheetFigures.Bench(paper, prediction) is { } figure)
-            paper.Flow.Figure(figure, FigureHeight, words.BendCaption);
+        if (prediction is not null)
+            paper.Flow.Figure(SheetFigures.Bench(paper, prediction), FigureHeight, words.BendCaption);
         paper.Flow.Text(words.ReadingsFor);
     }
 

@@ -22,8 +22,7 @@ internal sealed class SheetPaper
     {
         (Result, Tongue, Flow) = (result, tongue, flow);
         Design = result.Design!;
-        MakingResult making = MakingResult.Of(result);
-        Verdicts = [.. result.Verdicts.Concat(result.StrengthVerdicts).Concat(making.PrintVerdicts).Concat(making.PourVerdicts).Concat(making.CureVerdicts).OrderBy(verdict => verdict.State)];
+        Verdicts = AllVerdicts.Of(result);
         _untold = [.. Heeded];
     }
 
@@ -48,8 +47,8 @@ internal sealed class SheetPaper
     /// <summary>Those that do not hold.</summary>
     public IEnumerable<Verdict> Heeded => Verdicts.Where(verdict => verdict.State != VerdictState.Holds);
 
-    /// <summary>Steps written so far.</summary>
-    public int Steps { get; private set; }
+    /// <summary>Boxes to tick so far: one for each step, and those of tables.</summary>
+    public int Ticks { get; private set; }
 
     /// <summary>Begins the next chapter.</summary>
     public void Chapter(string name, string sentence) => Flow.Chapter(++_chapter, name, sentence);
@@ -59,8 +58,15 @@ internal sealed class SheetPaper
     /// <param name="cautions">What to take care of, in the words of <see cref="Making.Quantities.Cautions"/>.</param>
     public void Step(StepWords step, params string[] cautions)
     {
-        Steps++;
+        Ticks++;
         Flow.Step(step.Text, step.Reason, [.. cautions.Select(Tongue.Words.Verdicts.Caution)]);
+    }
+
+    /// <summary>An entry of a table that becomes a box to tick.</summary>
+    public string Tick()
+    {
+        Ticks++;
+        return "\u2610";
     }
 
     /// <summary>Writes the verdicts that do not hold and were not told at an earlier step.</summary>

@@ -1,3 +1,5 @@
+using Finwright.Assessment.Figures;
+
 namespace Finwright.Papers.Words;
 
 /// <content>The cure.</content>
@@ -77,6 +79,9 @@ public abstract partial class SheetWords
 
     /// <summary>What the figure shows.</summary>
     public abstract string CureCaption(string part);
+
+    /// <summary>What the figure of a cure says, in °C.</summary>
+    public abstract CureCurveWords CureCurves { get; }
 
     /// <summary>When it can be handled.</summary>
     public abstract StepWords Handle(string part, string time, string range);

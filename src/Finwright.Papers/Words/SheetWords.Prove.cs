@@ -1,3 +1,4 @@
+using Finwright.Assessment.Figures;
 using Finwright.Design;
 using Finwright.Strength.Margins;
 
@@ -107,6 +108,9 @@ public abstract partial class SheetWords
 
     /// <summary>What the figure shows.</summary>
     public abstract string BendCaption { get; }
+
+    /// <summary>What the figure of the bench says, in millimetres.</summary>
+    public abstract BenchFigureWords BenchCurves { get; }
 
     /// <summary>Name of the chapter.</summary>
     public abstract string Sail { get; }

@@ -54,8 +54,8 @@ public sealed partial class BuildSheetTests
     public void Every_step_has_a_box_to_tick(PaperLanguage language)
     {
         ReadSheet sheet = Of(language);
-        Assert.True(sheet.Steps > 50);
-        Assert.Equal(sheet.Steps, sheet.Ticks);
+        Assert.True(sheet.Written > 50);
+        Assert.Equal(sheet.Written, sheet.Ticks);
     }
 
     [Fact]

@@ -20,9 +20,9 @@ internal sealed class ReadSheet
 
     private readonly List<(string Head, StringBuilder Text)> _chapters = [("", new())];
 
-    private ReadSheet(byte[] pdf, int steps)
+    private ReadSheet(byte[] pdf, int written)
     {
-        (Pdf, Steps) = (pdf, steps);
+        (Pdf, Written) = (pdf, written);
         using PdfDocument document = PdfDocument.Open(pdf);
         foreach (Page page in document.GetPages())
             Read(page);
@@ -31,8 +31,8 @@ internal sealed class ReadSheet
     /// <summary>The file.</summary>
     public byte[] Pdf { get; }
 
-    /// <summary>Steps written.</summary>
-    public int Steps { get; }
+    /// <summary>Boxes to tick that were written.</summary>
+    public int Written { get; }
 
     /// <summary>Text of each page without spaces.</summary>
     public List<string> Pages { get; } = [];
@@ -71,8 +71,8 @@ internal sealed class ReadSheet
     public static ReadSheet Of(AssessmentResult result, PaperLanguage language = PaperLanguage.English, bool letter = false)
     {
         PaperSettings settings = Settings(language, letter);
-        (byte[] pdf, int steps) = BuildSheet.Written(result, settings, new Tongue(settings));
-        return new(pdf, steps);
+        (byte[] pdf, int ticks) = BuildSheet.Written(result, settings, new Tongue(settings));
+        return new(pdf, ticks);
     }
 
     /// <summary>A text without spaces: lines of a page may be broken anywhere.</summary>

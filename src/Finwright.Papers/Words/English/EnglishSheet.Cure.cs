@@ -1,3 +1,5 @@
+using Finwright.Assessment.Figures;
+
 namespace Finwright.Papers.Words.English;
 
 internal sealed partial class EnglishSheet
@@ -33,6 +35,8 @@ internal sealed partial class EnglishSheet
     public override StepWords Harden => new("Let it stand in a warm room for another day before it is sanded; full strength takes five to seven days", "Half-cured resin clogs the paper, and its dust is the worst.");
 
     public override StepWords ClosePorts => new("Cut tubes and beads off flush, fill the ports and every dent with thickened epoxy", "An open port drinks water.");
+
+    public override CureCurveWords CureCurves => CureCurveWords.English;
 
     public override string CureSentence(string part, string peak, string after) => $"The warmest part, the {part}, should peak at {peak} after {after}.";
 

@@ -1,3 +1,4 @@
+using Finwright.Assessment.Figures;
 using Finwright.Design;
 using Finwright.Strength.Margins;
 
@@ -50,6 +51,8 @@ internal sealed partial class EnglishSheet
     public override string ReadingsFor => "Put the readings into a CSV file as docs/bench-readings.md tells: finwright bench fit then says how stiff this fin really is, and every later answer counts with it.";
 
     public override string BendCaption => "Deflection along the span under the weight, as predicted.";
+
+    public override BenchFigureWords BenchCurves => BenchFigureWords.English;
 
     public override string Sail => "First sail";
 

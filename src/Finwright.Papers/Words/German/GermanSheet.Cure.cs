@@ -1,3 +1,5 @@
+using Finwright.Assessment.Figures;
+
 namespace Finwright.Papers.Words.German;
 
 internal sealed partial class GermanSheet
@@ -33,6 +35,24 @@ internal sealed partial class GermanSheet
     public override StepWords Harden => new("Noch einen Tag im warmen Raum stehen lassen, bevor geschliffen wird; volle Festigkeit braucht fünf bis sieben Tage", "Halb gehärtetes Harz setzt das Papier zu, und sein Staub ist der schlimmste.");
 
     public override StepWords ClosePorts => new("Schläuche und Tropfen bündig abschneiden, Anschlüsse und jede Delle mit angedicktem Epoxid füllen", "Ein offener Anschluss zieht Wasser.");
+
+    public override CureCurveWords CureCurves { get; } = new()
+    {
+        Time = "Zeit, h",
+        Temperature = "Temperatur",
+        Range = "Spanne: halbe bis doppelte Geschwindigkeit der Härtung, Kühlung 30 % besser oder schlechter. Stunden nach dem ersten Füllen.",
+        Soften = limit => $"ab {limit} werden die Wände weich",
+        Surroundings = "Umgebung",
+        Low = "Harz, niedrig",
+        High = "Harz, hoch",
+        WallOutside = "Wand außen",
+        WallInside = "Wand innen",
+        Hottest = "heißestes Harz",
+        OutOfBath = "aus dem Wasser",
+        Handled = "kann angefasst werden",
+        Sentence = (peak, hours, least, greatest, soft) => $"Das heißeste Harz erreicht {peak} nach {hours} h, zwischen {least} und {greatest}; ab {soft} werden die Wände weich.",
+        Happens = (what, hours) => $"{char.ToUpperInvariant(what[0])}{what[1..]} nach {hours} h.",
+    };
 
     public override string CureSentence(string part, string peak, string after) => $"Am wärmsten wird: {part}, voraussichtlich {peak} nach {after}.";
 

@@ -1,3 +1,4 @@
+using Finwright.Assessment.Figures;
 using Finwright.Design;
 using Finwright.Strength.Margins;
 
@@ -50,6 +51,18 @@ internal sealed partial class GermanSheet
     public override string ReadingsFor => "Die Werte in eine CSV-Datei eintragen, wie docs/bench-readings.md es beschreibt: finwright bench fit sagt dann, wie steif diese Finne wirklich ist, und jede spätere Antwort rechnet damit.";
 
     public override string BendCaption => "Durchbiegung entlang der Spannweite unter dem Gewicht, wie vorhergesagt.";
+
+    public override BenchFigureWords BenchCurves { get; } = new()
+    {
+        Depth = "Tiefe unter der Brettebene",
+        Deflection = "Durchbiegung in Richtung des Gewichts",
+        LeadingEdge = "Vorderkante",
+        MidChord = "Mitte der Sehne",
+        TrailingEdge = "Hinterkante",
+        Weight = mass => $"hier hängen {mass}",
+        Note = "Linien: vorhergesagt. Balken: ihre Spanne, am Gewicht und an der Spitze. Abgelesenes eintragen.",
+        Sentence = (value, low, high) => $"Die Mitte der Spitze sollte sich um {value} bewegen, zwischen {low} und {high}.",
+    };
 
     public override string Sail => "Das erste Mal segeln";
 
