@@ -12,8 +12,8 @@ internal static class CureChapter
 {
     private const double Celsius = 273.15, FigureHeight = 0.08;
 
-    // Readings are told for these shares of the time of the peak, to the quarter of an hour.
-    private const double Quarter = 900;
+    // Readings are told for these shares of the time of the peak, to the quarter of an hour, later to the half.
+    private const double Quarter = 900, Half = 1800, HalfFrom = 5400;
     private static readonly double[] ReadAt = [0.5, 0.75, 1, 1.5, 2, 3];
 
     /// <summary>Writes it.</summary>
@@ -97,7 +97,7 @@ internal static class CureChapter
         (SheetWords words, Tongue tongue) = (paper.Words, paper.Tongue);
         double[] times =
         [
-            .. ReadAt.Select(share => Math.Max(Quarter, Quarter * Math.Round(share * nominal.Resin.Time / Quarter))).Where(time => time <= nominal.History[^1].Time).Distinct(),
+            .. ReadAt.Select(share => Even(share * nominal.Resin.Time)).Where(time => time <= nominal.History[^1].Time).Distinct(),
         ];
         paper.Flow.Table(
             [new(words.HoursColumn, 2, IsNumber: true), new(words.ResinHeatColumn, 2.4, IsNumber: true), new(words.SkinHeatColumn, 2.4, IsNumber: true), new(words.ClockColumn, 2), new(words.MeasuredColumn, 2)],
@@ -108,6 +108,12 @@ internal static class CureChapter
                 ]),
             ],
             boxed: true);
+    }
+
+    private static double Even(double time)
+    {
+        double step = time < HalfFrom ? Quarter : Half;
+        return Math.Max(step, step * Math.Round(time / step));
     }
 
     /// <summary>A temperature of the cure at a time, between moments by a straight line.</summary>

@@ -19,7 +19,6 @@ internal static class NeedsChapter
     /// <summary>Writes it.</summary>
     public static void Write(SheetPaper paper)
     {
-        paper.Flow.NewPage();
         paper.Chapter(paper.Words.Needs, paper.Words.NeedsSentence);
         CutList(paper);
         Materials(paper);
@@ -38,7 +37,7 @@ internal static class NeedsChapter
 
         NameWords names = paper.Tongue.Words.Names;
         paper.Flow.Table(
-            [new(words.Done, 1.2), new(words.CountColumn, 1.1, IsNumber: true), new(words.ItemColumn, 4.2), new(words.LengthColumn, 1.6, IsNumber: true), new(words.ToleranceColumn, 3), new(words.PlaceColumn, 3)],
+            [new(words.Done, 1.3), new(words.CountColumn, 1.5, IsNumber: true), new(words.ItemColumn, 4.2), new(words.LengthColumn, 1.6, IsNumber: true), new(words.ToleranceColumn, 3), new(words.PlaceColumn, 3)],
             [
                 .. paper.Result.Hardware.Select(item => (IReadOnlyList<string>)
                 [

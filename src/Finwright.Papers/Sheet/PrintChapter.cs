@@ -35,8 +35,8 @@ internal static class PrintChapter
         paper.Judge(verdict => verdict.Code is "overhang" or "layers-to-load");
         paper.Step(words.DryFilament(paper.Tongue.Temperature(DryAt)));
         paper.Step(words.KeepAttitude);
-        foreach (PartPrinted part in printed.Parts)
-            Grip(paper, part);
+        foreach (IGrouping<(BedGrip Grip, double Width), PartPrinted> alike in printed.Parts.GroupBy(part => (part.Advice.Grip, part.Advice.GripWidth)))
+            Grip(paper, alike.Key.Grip, alike.Key.Width, [.. alike]);
         foreach (PlatePrinted plate in printed.Plates)
             Plate(paper, plate);
         paper.Judge(verdict => verdict.Code is "stops");
@@ -89,13 +89,13 @@ internal static class PrintChapter
 
     private static string Size(Tongue tongue, Point3 size) => $"{tongue.BareLength(size.X, 0)} × {tongue.BareLength(size.Y, 0)} × {tongue.BareLength(size.Z, 0)}";
 
-    private static void Grip(SheetPaper paper, PartPrinted part)
+    private static void Grip(SheetPaper paper, BedGrip grip, double size, IReadOnlyList<PartPrinted> parts)
     {
-        string name = paper.Part(part.Part.Name), width = paper.Millimetres(part.Advice.GripWidth, 0);
-        if (part.Advice.Grip == BedGrip.Brim)
-            paper.Step(paper.Words.Brim(name, width));
-        else if (part.Advice.Grip == BedGrip.Discs)
-            paper.Step(paper.Words.Discs(name, width));
+        string names = paper.Tongue.List([.. parts.Select(part => paper.Part(part.Part.Name))]), width = paper.Millimetres(size, 0);
+        if (grip == BedGrip.Brim)
+            paper.Step(paper.Words.Brim(names, width));
+        else if (grip == BedGrip.Discs)
+            paper.Step(paper.Words.Discs(names, width));
     }
 
     private static void Plate(SheetPaper paper, PlatePrinted plate)

@@ -13,6 +13,9 @@ internal static class ProveChapter
 {
     private const double PictureHeight = 0.085, FigureHeight = 0.08;
 
+    // Of the table of readings: it is read at one look.
+    private const double ReadingsHeight = 0.115;
+
     /// <summary>Writes it.</summary>
     public static void Write(SheetPaper paper)
     {
@@ -33,14 +36,14 @@ internal static class ProveChapter
         if (prediction is not null)
             paper.Flow.Picture(SheetPictures.Bench(paper.Result, tongue, paper.Flow.Width, PictureHeight), words.BenchCaption);
         paper.Step(words.StandClear, Cautions.Proof);
+        paper.Step(words.StopWhen);
+        if (prediction?.FirstCrack is { } crack)
+            paper.Flow.Text(words.FirstCrack(tongue.Number(crack.Reserve, 1), words.Stressed(crack.Part), tongue.Length(crack.Y, 0)));
         paper.Step(words.ReadBefore);
         paper.Step(words.Hang(mass, far, where));
         paper.Step(words.ReadLoaded);
         paper.Step(words.ReadAfter);
         Readings(paper, prediction);
-        paper.Step(words.StopWhen);
-        if (prediction?.FirstCrack is { } crack)
-            paper.Flow.Text(words.FirstCrack(tongue.Number(crack.Reserve, 1), words.Stressed(crack.Part), tongue.Length(crack.Y, 0)));
         if (paper.Result.Vibration is { Dry.Count: > 0 } vibration)
             paper.Step(words.Tap(tongue.List([.. vibration.Dry.Select(hertz => $"{tongue.Number(hertz, 0)} Hz")])));
         paper.Flow.Blanks(words.ProveBlanks);
@@ -65,6 +68,7 @@ internal static class ProveChapter
 
         rows.Add(Row(words.LoadTurn, prediction?.AtLoad.Twist, Turn));
         rows.Add(Row(words.TipTurn, prediction?.AtTip.Twist, Turn));
+        paper.Flow.Need(ReadingsHeight);
         paper.Flow.Table(
             [
                 new(words.ReadAtColumn, 3.2), new(words.PredictedColumn(tongue.LengthUnit), 1.7, IsNumber: true), new(words.RangeColumn, 2, IsNumber: true), new(words.PassColumn, 2.1, IsNumber: true),

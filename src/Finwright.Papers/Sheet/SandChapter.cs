@@ -19,7 +19,7 @@ internal static class SandChapter
             paper.Step(words.SandShape, Cautions.Dust);
             paper.Step(words.CheckSections);
             paper.Step(words.FillHollows, Cautions.Skin);
-            paper.Step(words.SandFair, Cautions.Dust);
+            paper.Step(words.SandFair);
             paper.Step(words.SandWet);
         }
 

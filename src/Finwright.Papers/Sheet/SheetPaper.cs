@@ -66,7 +66,7 @@ internal sealed class SheetPaper
     public string Tick()
     {
         Ticks++;
-        return "\u2610";
+        return PageFlow.TickEntry;
     }
 
     /// <summary>Writes the verdicts that do not hold and were not told at an earlier step.</summary>

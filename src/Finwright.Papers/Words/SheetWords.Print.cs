@@ -97,10 +97,10 @@ public abstract partial class SheetWords
     public abstract StepWords TryGauge { get; }
 
     /// <summary>A brim.</summary>
-    public abstract StepWords Brim(string part, string width);
+    public abstract StepWords Brim(string parts, string width);
 
     /// <summary>Discs under the ends.</summary>
-    public abstract StepWords Discs(string part, string diameter);
+    public abstract StepWords Discs(string parts, string diameter);
 
     /// <summary>How a pause is set.</summary>
     public abstract StepWords SetPauses { get; }

@@ -144,5 +144,5 @@ internal sealed partial class EnglishSheet
 
     public override string NoTorque(string least, string greatest) => $"none does both: {least} to stay closed, {greatest} at most";
 
-    public override StepWords Tighten(string byHand) => new($"Grease the threads and tighten in turn, as the table says; by hand people reach {byHand}", "Estimates: the data of the makers of board and bolts go before them.");
+    public override StepWords Tighten(string byHand) => new($"Grease the threads and tighten in turn, no more than the table says; with a usual driver the hand reaches {byHand}: hold it short, with two fingers", "Estimates: the data of the makers of board and bolts go before them.");
 }

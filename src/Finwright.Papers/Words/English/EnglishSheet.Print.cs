@@ -78,9 +78,9 @@ internal sealed partial class EnglishSheet
 
     public override StepWords PrintPlate(int number, string time, string grams) => new($"Print plate {number}: about {time}, {grams} of plastic", "The range is what speed, corners and cooling of your printer leave open.");
 
-    public override StepWords Brim(string part, string width) => new($"Give the {part} a brim of {width} all round", "It is high on a small foot, and a knock of the nozzle would loosen it.");
+    public override StepWords Brim(string parts, string width) => new($"Give these a brim of {width} all round: {parts}", "High on a small foot, a knock of the nozzle would loosen them.");
 
-    public override StepWords Discs(string part, string diameter) => new($"Put discs of {diameter}, one layer thick, under the ends of the {part}", "A long foot lifts there first as it shrinks.");
+    public override StepWords Discs(string parts, string diameter) => new($"Put discs of {diameter}, one layer thick, under the ends of these: {parts}", "A long foot lifts there first as it shrinks.");
 
     public override StepWords PutInLater(string items) => new($"After the print put in: {items}", "Its pocket stays open, so no pause is needed.");
 

@@ -142,7 +142,7 @@ internal sealed partial class GermanSheet
 
     public override string NoTorque(string least, string greatest) => $"keins tut beides: {least} zum Schließen, höchstens {greatest}";
 
-    public override StepWords Tighten(string byHand) => new($"Die Gewinde fetten und im Wechsel anziehen, wie die Tabelle sagt; von Hand erreicht man {byHand}", "Schätzungen: Angaben der Hersteller von Brett und Schrauben gehen vor.");
+    public override StepWords Tighten(string byHand) => new($"Die Gewinde fetten und im Wechsel anziehen, nicht fester, als die Tabelle sagt; mit üblichem Schraubendreher erreicht die Hand {byHand}: kurz fassen, mit zwei Fingern", "Schätzungen: Angaben der Hersteller von Brett und Schrauben gehen vor.");
 
     public override StepWords SealBolts(string washer) => new($"Unter jeden Schraubenkopf auf dem Deck eine weiche Scheibe legen (Neopren, {washer})", "Luft, die durch ein Schraubenloch gesogen wird, führt zum Spin-out.");
 }

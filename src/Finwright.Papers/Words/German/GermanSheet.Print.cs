@@ -78,9 +78,9 @@ internal sealed partial class GermanSheet
 
     public override StepWords PrintPlate(int number, string time, string grams) => new($"Platte {number} drucken: etwa {time}, {grams} Kunststoff", "Die Spanne lassen Geschwindigkeit, Ecken und Kühlung des Druckers offen.");
 
-    public override StepWords Brim(string part, string width) => new($"{part}: ringsum einen Rand von {width} geben", "Das Teil steht hoch auf kleinem Fuß; ein Stoß der Düse würde es lösen.");
+    public override StepWords Brim(string parts, string width) => new($"Ringsum einen Rand von {width} geben: {parts}", "Was hoch auf kleinem Fuß steht, löst ein Stoß der Düse.");
 
-    public override StepWords Discs(string part, string diameter) => new($"{part}: unter die Enden Scheiben von {diameter} legen, eine Schicht dick", "Ein langer Fuß hebt sich dort zuerst, wenn er schrumpft.");
+    public override StepWords Discs(string parts, string diameter) => new($"Scheiben von {diameter} unter die Enden legen, eine Schicht dick: {parts}", "Ein langer Fuß hebt sich dort zuerst, wenn er schrumpft.");
 
     public override StepWords PutInLater(string items) => new($"Nach dem Druck einlegen: {items}", "Die Tasche bleibt offen, es braucht keine Pause.");
 
