@@ -82,9 +82,11 @@ public sealed partial class BuildSheetTests
         Verdict[] heeded = [.. MadeFins.Fairway.Verdicts.Concat(MadeFins.Fairway.StrengthVerdicts).Where(verdict => verdict.State != VerdictState.Holds)];
         foreach (Verdict verdict in heeded)
         {
-            string checkedWords = ReadSheet.Bare(words.Verdicts.Checked(verdict) + new Tongue(ReadSheet.Settings()).Numbers(verdict));
-            Assert.Contains(checkedWords, cover, StringComparison.Ordinal);
-            Assert.Single(sheet.Heads, head => sheet.Chapter(head).Contains(checkedWords, StringComparison.Ordinal));
+            string what = words.Verdicts.Checked(verdict), numbers = new Tongue(ReadSheet.Settings()).Numbers(verdict);
+            Assert.True(Tells(cover), what);
+            Assert.Single(sheet.Heads, head => Tells(sheet.Chapter(head)));
+
+            bool Tells(string text) => ReadSheet.StandsWrapped(what, text) && text.Contains(ReadSheet.Bare(numbers), StringComparison.Ordinal);
         }
     }
 

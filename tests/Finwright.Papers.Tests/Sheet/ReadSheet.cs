@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using Finwright.Assessment;
 using Finwright.Papers.Sheet;
 using Finwright.Papers.Words;
@@ -16,7 +17,7 @@ internal sealed class ReadSheet
     private const double LeastHead = 11.5, GreatestHead = 17;
 
     // Boxes to tick are 4 mm wide, points.
-    private const double Tick = 4 * 72 / 25.4, Off = 0.6;
+    private const double Tick = 4 * 72 / 25.4, Off = 0.02;
 
     private readonly List<(string Head, StringBuilder Text)> _chapters = [("", new())];
 
@@ -80,6 +81,10 @@ internal sealed class ReadSheet
 
     /// <summary>Asserts that a text stands somewhere.</summary>
     public static void Stands(string needle, string text) => Assert.True(text.Contains(Bare(needle), StringComparison.Ordinal), $"\"{needle}\" does not stand in: {text[..Math.Min(text.Length, 4000)]}");
+
+    /// <summary>Whether a text stands somewhere though its first line may have numbers at its right.</summary>
+    public static bool StandsWrapped(string needle, string text) => Regex.IsMatch(
+        text, string.Join(".{0,50}?", needle.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Regex.Escape)), RegexOptions.CultureInvariant | RegexOptions.Singleline, TimeSpan.FromSeconds(10));
 
     private void Read(Page page)
     {

@@ -38,7 +38,7 @@ public sealed class SheetNumbersTests
         MakingResult making = MakingResult.Of(Fin);
         foreach (Verdict verdict in Fin.Verdicts.Concat(Fin.StrengthVerdicts).Concat(making.PrintVerdicts).Concat(making.PourVerdicts).Concat(making.CureVerdicts))
         {
-            ReadSheet.Stands(Tongue.Words.Verdicts.Checked(verdict), cover);
+            Assert.True(ReadSheet.StandsWrapped(Tongue.Words.Verdicts.Checked(verdict), cover), verdict.Checked);
             if (verdict.State != VerdictState.Holds)
                 ReadSheet.Stands(Tongue.Words.Verdicts.Change(verdict), cover);
             if (verdict.Value is { } value)
