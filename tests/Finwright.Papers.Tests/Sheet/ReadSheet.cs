@@ -19,6 +19,9 @@ internal sealed class ReadSheet
     // Boxes to tick are 4 mm wide, points.
     private const double Tick = 4 * 72 / 25.4, Off = 0.02;
 
+    // Beginning, four sides, end.
+    private const int MostOfSquare = 6;
+
     private readonly List<(string Head, StringBuilder Text)> _chapters = [("", new())];
 
     private ReadSheet(byte[] pdf, int written)
@@ -124,5 +127,6 @@ internal sealed class ReadSheet
         head.Clear();
     }
 
-    private static bool IsTick(PdfPath path) => path.GetBoundingRectangle() is { } box && Math.Abs(box.Width - Tick) < Off && Math.Abs(box.Height - Tick) < Off;
+    // Four sides, no more: rings of pictures may be as wide.
+    private static bool IsTick(PdfPath path) => path is [{ Commands.Count: <= MostOfSquare }] && path.GetBoundingRectangle() is { } box && Math.Abs(box.Width - Tick) < Off && Math.Abs(box.Height - Tick) < Off;
 }
