@@ -87,7 +87,7 @@ internal sealed class ReadSheet
 
     /// <summary>Whether a text stands somewhere though its first line may have numbers at its right.</summary>
     public static bool StandsWrapped(string needle, string text) => Regex.IsMatch(
-        text, string.Join(".{0,50}?", needle.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Regex.Escape)), RegexOptions.CultureInvariant | RegexOptions.Singleline, TimeSpan.FromSeconds(10));
+        text, string.Join(".{0,50}?", needle.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Regex.Escape)), RegexOptions.CultureInvariant | RegexOptions.Singleline | RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(10));
 
     private void Read(Page page)
     {
