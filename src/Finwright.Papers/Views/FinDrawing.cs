@@ -1,5 +1,4 @@
 using Finwright.Assessment;
-using Finwright.Geometry;
 using Finwright.Papers.Drawings;
 using Finwright.Papers.Pages;
 using Finwright.Papers.Templates;

@@ -4,7 +4,6 @@ using Finwright.Geometry.Pictures;
 using Finwright.Papers.Drawings;
 using Finwright.Papers.Templates;
 using Finwright.Papers.Words;
-using Pen = Finwright.Papers.Drawings.Pen;
 
 namespace Finwright.Papers.Views;
 

@@ -1,5 +1,4 @@
 using Finwright.Assessment;
-using Finwright.Geometry;
 using Finwright.Geometry.Pictures;
 using Finwright.Papers.Drawings;
 using Finwright.Papers.Templates;

@@ -1,5 +1,4 @@
 using Finwright.Geometry.Pictures;
-using Finwright.Papers.Drawings;
 using Pen = Finwright.Papers.Drawings.Pen;
 
 namespace Finwright.Papers.Views;

@@ -9,7 +9,6 @@ using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Graphics;
-using UglyToad.PdfPig.Graphics.Colors;
 
 namespace Finwright.Papers.Tests.Tiling;
 
