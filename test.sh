@@ -15,6 +15,7 @@ declare -A tools=(
   [libocct-data-exchange-dev]="test -f /usr/include/opencascade/STEPControl_Reader.hxx"
   [node]="command -v node"
   [npm]="command -v npm"
+  [poppler-utils]="command -v pdftoppm"
 )
 missing=()
 for package in $(printf '%s\n' "${!tools[@]}" | sort); do

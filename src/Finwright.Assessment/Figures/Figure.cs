@@ -21,6 +21,9 @@ public sealed class Figure(PlotModel model, string words, IReadOnlyList<string> 
         (" shape-rendering=\"crispEdges\"", ""),
     ];
 
+    // How far letters reach below their base line, over the size of the type.
+    private const double BelowBaseLine = 0.24;
+
     /// <summary>Width of every figure, points.</summary>
     public static double Width => FigureSheet.Width;
 
@@ -54,7 +57,7 @@ public sealed class Figure(PlotModel model, string words, IReadOnlyList<string> 
         ((IPlotModel)model).Update(updateData: true);
         ((IPlotModel)model).Render(paper, new(0, 0, Width, height));
         foreach ((string note, ScreenPoint foot, double size) in FigureSheet.Placed(notes))
-            paper.DrawText(foot, note, FigureSheet.QuietInk, FigureSheet.Type, size, FontWeights.Normal, 0, HorizontalAlignment.Center, VerticalAlignment.Bottom);
+            paper.DrawText(new(foot.X, foot.Y + BelowBaseLine * size), note, FigureSheet.QuietInk, FigureSheet.Type, size, FontWeights.Normal, 0, HorizontalAlignment.Center, VerticalAlignment.Bottom);
     }
 
     private static string Note((string Note, ScreenPoint Foot, double Size) placed) =>
