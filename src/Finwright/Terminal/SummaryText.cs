@@ -6,6 +6,9 @@ namespace Finwright.Terminal;
 /// <summary>A fin's numbers and findings as plain text: one sentence first, then tables, then findings.</summary>
 internal static class SummaryText
 {
+    // Room for the names of files; a longer one pushes its words to the right.
+    private const int NameWidth = 26;
+
     /// <summary>Writes the numbers and the findings.</summary>
     /// <param name="streams">Where to.</param>
     /// <param name="summary">The numbers.</param>
@@ -34,7 +37,10 @@ internal static class SummaryText
         streams.Out.WriteLine();
         streams.Out.WriteLine($"Wrote {files.Count} files to {folder}:");
         foreach (FileSummary file in files)
-            streams.Out.WriteLine($"  {file.File.PadRight(26)}{Wrapping.Wrap(file.What, streams.Width, 28, Math.Max(28, file.File.Length + 2))}");
+        {
+            string name = file.File.Length < NameWidth ? file.File.PadRight(NameWidth) : file.File + "  ";
+            streams.Out.WriteLine($"  {name}{Wrapping.Wrap(file.What, streams.Width, NameWidth + 2, name.Length + 2)}");
+        }
     }
 
     private static void WritePlanform(TextStreams streams, FinSummary summary, PlanformSummary planform)
