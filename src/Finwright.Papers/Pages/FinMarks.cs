@@ -15,7 +15,7 @@ internal static class FinMarks
     /// <param name="tongue">How it speaks.</param>
     /// <param name="kind">What the paper is.</param>
     public static PageMarks Of(AssessmentResult result, PaperSettings settings, Tongue tongue, string kind) =>
-        new(result.Design?.Name ?? "", kind, tongue.Words.Views.Foot(settings.ProgramVersion, tongue.Date(settings.Date), Hash(result)), tongue.Words.Views.PageOf);
+        new(result.Design?.Name ?? "", kind, tongue.Words.Pages.Foot(settings.ProgramVersion, tongue.Date(settings.Date), Hash(result)), tongue.Words.Pages.PageOf);
 
     /// <summary>The beginning of the design's hash.</summary>
     public static string Hash(AssessmentResult result) => result.DesignHash[..Math.Min(HashLetters, result.DesignHash.Length)];

@@ -30,8 +30,8 @@ public sealed class PageFlow
         ArgumentNullException.ThrowIfNull(document);
         _document = document;
         PaperPage page = document.NewPage();
-        Width = page.RoomTo.X - page.RoomFrom.X;
-        PageHeight = page.RoomTo.Y - page.RoomFrom.Y;
+        Width = page.RoomTo.X - PaperPage.RoomFrom.X;
+        PageHeight = page.RoomTo.Y - PaperPage.RoomFrom.Y;
         document.Closing += Release;
     }
 
@@ -209,7 +209,7 @@ public sealed class PageFlow
         if (_page is null)
             Turn();
         _y += _isFresh ? 0 : slice.Gap;
-        slice.Paint(_page!, new(_page!.RoomFrom.X, _y));
+        slice.Paint(_page!, new(PaperPage.RoomFrom.X, _y));
         _y += slice.Height;
         _isFresh = false;
     }
@@ -217,7 +217,7 @@ public sealed class PageFlow
     private void Turn(IReadOnlyList<Slice>? repeated = null)
     {
         _page = _document.AddPage();
-        (_y, _isFresh) = (_page.RoomFrom.Y, true);
+        (_y, _isFresh) = (PaperPage.RoomFrom.Y, true);
         foreach (Slice slice in repeated ?? [])
             Put(slice);
     }

@@ -18,7 +18,7 @@ public sealed class PaperPage
     public double Height { get; }
 
     /// <summary>Upper left corner of the room that marks and margins leave free.</summary>
-    public Point2 RoomFrom => new(PageLook.Margin, PageLook.Margin + PageLook.HeadHeight);
+    public static Point2 RoomFrom => new(PageLook.Margin, PageLook.Margin + PageLook.HeadHeight);
 
     /// <summary>Lower right corner of that room.</summary>
     public Point2 RoomTo => new(Width - PageLook.Margin, Height - PageLook.Margin - PageLook.FootHeight);

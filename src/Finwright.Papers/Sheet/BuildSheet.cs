@@ -7,9 +7,6 @@ namespace Finwright.Papers.Sheet;
 /// <summary>The build sheet: from what to buy to the first sail, each step with a box to tick. Whoever has it and the templates beside it can build the fin.</summary>
 public static class BuildSheet
 {
-    // Enough of the hash to tell two designs apart.
-    private const int HashShown = 12;
-
     /// <summary>Writes it.</summary>
     /// <param name="result">A fin without errors.</param>
     /// <param name="settings">How it is made.</param>
@@ -24,11 +21,9 @@ public static class BuildSheet
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(settings);
         ArgumentNullException.ThrowIfNull(tongue);
-        if (result.HasErrors || result.Design is not { } design || result.Planform is null)
+        if (result.HasErrors || result.Design is null || result.Planform is null)
             throw new ArgumentException("A fin with errors has no build sheet.", nameof(result));
-        SheetWords words = tongue.Words.Sheet;
-        string hash = result.DesignHash[..Math.Min(HashShown, result.DesignHash.Length)];
-        PaperDocument document = new(settings, new(design.Name, words.Kind, words.Foot(settings.ProgramVersion, tongue.Date(settings.Date), hash), words.PageOf));
+        PaperDocument document = new(settings, FinMarks.Of(result, settings, tongue, tongue.Words.Sheet.Kind));
         SheetPaper paper = new(result, tongue, new(document));
         CoverChapter.Write(paper);
         NeedsChapter.Write(paper);

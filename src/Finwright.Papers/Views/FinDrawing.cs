@@ -22,8 +22,8 @@ public static class FinDrawing
         ArgumentNullException.ThrowIfNull(tongue);
         PaperDocument document = new(settings, FinMarks.Of(result, settings, tongue, tongue.Words.Views.DrawingTitle));
         PaperPage page = document.AddPage(landscape: true);
-        Drawing sheet = Sheet(result, settings, tongue, page.RoomTo.X - page.RoomFrom.X, page.RoomTo.Y - page.RoomFrom.Y).Drawing;
-        page.Draw(sheet, page.RoomFrom);
+        Drawing sheet = Sheet(result, settings, tongue, page.RoomTo.X - PaperPage.RoomFrom.X, page.RoomTo.Y - PaperPage.RoomFrom.Y).Drawing;
+        page.Draw(sheet, PaperPage.RoomFrom);
         using MemoryStream svg = new();
         SvgFile.Write(sheet, result.Design?.Name ?? "", svg);
         return (document.ToBytes(), svg.ToArray());

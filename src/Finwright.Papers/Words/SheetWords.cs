@@ -8,12 +8,6 @@ public abstract partial class SheetWords
     /// <summary>What the paper is.</summary>
     public abstract string Kind { get; }
 
-    /// <summary>Page n of m.</summary>
-    public abstract string PageOf(int page, int pages);
-
-    /// <summary>Program, date, design.</summary>
-    public abstract string Foot(string version, string day, string design);
-
     /// <summary>Head of a column to tick.</summary>
     public abstract string Done { get; }
 

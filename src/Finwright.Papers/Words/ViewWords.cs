@@ -6,15 +6,6 @@ public abstract class ViewWords
     /// <summary>What the dimensioned drawing is called.</summary>
     public abstract string DrawingTitle { get; }
 
-    /// <summary>Page n of m.</summary>
-    public abstract string PageOf(int page, int pages);
-
-    /// <summary>Foot of a page.</summary>
-    /// <param name="version">Version of the program.</param>
-    /// <param name="date">The date.</param>
-    /// <param name="design">Beginning of the design's hash.</param>
-    public abstract string Foot(string version, string date, string design);
-
     /// <summary>Beside the line of the hull.</summary>
     public abstract string Hull { get; }
 

@@ -55,7 +55,7 @@ internal static class Press
     public static (Point2 From, Point2 To) Room(PaperSettings settings)
     {
         PaperPage page = new PaperDocument(settings, Marks).AddPage();
-        return (page.RoomFrom, page.RoomTo);
+        return (PaperPage.RoomFrom, page.RoomTo);
     }
 
     private static IEnumerable<string> Within(Page page) => page.GetWords()

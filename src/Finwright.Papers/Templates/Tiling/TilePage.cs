@@ -20,14 +20,14 @@ internal static class TilePage
     private static readonly Pen LayHere = new(Palette.Quiet, 0.15e-3, [0.8e-3, 1.6e-3]);
 
     /// <summary>Room for a tile on a page.</summary>
-    public static TileRoom Room(PaperPage page) => new(page.RoomTo.X - page.RoomFrom.X - Left, page.RoomTo.Y - page.RoomFrom.Y - Head - Below);
+    public static TileRoom Room(PaperPage page) => new(page.RoomTo.X - PaperPage.RoomFrom.X - Left, page.RoomTo.Y - PaperPage.RoomFrom.Y - Head - Below);
 
     /// <summary>Upper left corner of that room on the page.</summary>
-    public static Point2 Window(PaperPage page) => page.RoomFrom + new Point2(Left, Head);
+    public static Point2 Window(PaperPage page) => PaperPage.RoomFrom + new Point2(Left, Head);
 
     /// <summary>Whether both rulers have room on a page.</summary>
     public static bool HoldsRulers(PaperPage page, PrinterScale scale) =>
-        page.RoomTo.X - page.RoomFrom.X - Left >= RulerReading.Meant * scale.Across && page.RoomTo.Y - page.RoomFrom.Y - Head >= RulerReading.Meant * scale.Down;
+        page.RoomTo.X - PaperPage.RoomFrom.X - Left >= RulerReading.Meant * scale.Across && page.RoomTo.Y - PaperPage.RoomFrom.Y - Head >= RulerReading.Meant * scale.Down;
 
     /// <summary>Draws the page.</summary>
     public static void Draw(PaperPage page, TiledTemplate template, Tile tile, PrinterScale scale, Tongue tongue)
@@ -72,7 +72,7 @@ internal static class TilePage
     private static void Words(Drawing over, PaperPage page, TiledTemplate template, Tile tile, PrinterScale scale, Tongue tongue)
     {
         TemplateWords words = tongue.Words.Templates;
-        Point2 at = page.RoomFrom + new Point2(0, NameSize);
+        Point2 at = PaperPage.RoomFrom + new Point2(0, NameSize);
         double width = page.RoomTo.X - at.X;
         bool joined = template.Plan.Tiles.Count > 1;
         string name = joined ? $"{template.Template.Title}, {tile.Name}" : template.Template.Title;

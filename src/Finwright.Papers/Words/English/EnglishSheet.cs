@@ -12,10 +12,6 @@ internal sealed partial class EnglishSheet : SheetWords
 
     public override string NotKnown => "not known";
 
-    public override string PageOf(int page, int pages) => $"page {page} of {pages}";
-
-    public override string Foot(string version, string day, string design) => $"Finwright {version} · {day} · design {design}";
-
     public override string Parts(int count) => Count(count, "part");
 
     public override string Plates(int count) => Count(count, "plate");

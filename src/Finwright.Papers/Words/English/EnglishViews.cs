@@ -4,10 +4,6 @@ internal sealed class EnglishViews : ViewWords
 {
     public override string DrawingTitle => "Drawing";
 
-    public override string PageOf(int page, int pages) => $"Page {page} of {pages}";
-
-    public override string Foot(string version, string date, string design) => $"Finwright {version} · {date} · design {design}";
-
     public override string Hull => "hull";
 
     public override string Water => "water";

@@ -12,10 +12,6 @@ internal sealed partial class GermanSheet : SheetWords
 
     public override string NotKnown => "nicht bekannt";
 
-    public override string PageOf(int page, int pages) => $"Seite {page} von {pages}";
-
-    public override string Foot(string version, string day, string design) => $"Finwright {version} · {day} · Entwurf {design}";
-
     public override string Parts(int count) => count == 1 ? "ein Teil" : $"{count} Teile";
 
     public override string Plates(int count) => count == 1 ? "eine Druckplatte" : $"{count} Druckplatten";

@@ -4,10 +4,6 @@ internal sealed class GermanViews : ViewWords
 {
     public override string DrawingTitle => "Zeichnung";
 
-    public override string PageOf(int page, int pages) => $"Seite {page} von {pages}";
-
-    public override string Foot(string version, string date, string design) => $"Finwright {version} · {date} · Entwurf {design}";
-
     public override string Hull => "Rumpf";
 
     public override string Water => "Wasser";
