@@ -130,7 +130,7 @@ public sealed class FinDrawingTests
     private static (Drawing Drawing, double Scale) Sheet(string demo, PaperSettings settings)
     {
         Papers.Pages.PaperPage page = new Papers.Pages.PaperDocument(settings, new("", "", "", (_, _) => "")).AddPage(landscape: true);
-        return FinDrawing.Sheet(DrawnFins.Of(demo), settings, new Tongue(settings), page.RoomTo.X - PaperPage.RoomFrom.X, page.RoomTo.Y - PaperPage.RoomFrom.Y);
+        return FinDrawing.Sheet(DrawnFins.Of(demo), settings, new Tongue(settings), page.RoomTo.X - Pages.PaperPage.RoomFrom.X, page.RoomTo.Y - Pages.PaperPage.RoomFrom.Y);
     }
 
     private static double Distance(Point2 p, Point2 a, Point2 b)

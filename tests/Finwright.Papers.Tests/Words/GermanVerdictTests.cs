@@ -22,14 +22,14 @@ public sealed class GermanVerdictTests
     {
         // Water, strength, print, pour and cure have some forty checks; fewer means that the sources were not understood.
         Assert.InRange(VerdictSources.Codes.Count, 40, 80);
-        Assert.Equal(VerdictSources.Codes.Order(StringComparer.Ordinal), Sayings.Select(saying => saying.Code.Split('/')[0]).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(VerdictSources.Codes.Order(StringComparer.Ordinal), Sayings.Select(saying => saying.Code.Split('/')[0]).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 
     [Fact]
     public void Every_ground_has_its_change_and_every_change_its_ground()
     {
         Assert.Equal(
-            VerdictSources.Grounds.Select(pair => pair.Ground).Distinct().Order(StringComparer.Ordinal),
+            VerdictSources.Grounds.Select(pair => pair.Ground).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
             GermanVerdicts.Grounds.Order(StringComparer.Ordinal));
         foreach ((string code, string ground) in VerdictSources.Grounds)
         {
@@ -64,7 +64,7 @@ public sealed class GermanVerdictTests
         Assert.NotEmpty(VerdictSources.Keys);
         Assert.Equal(
             VerdictSources.Keys.Order(StringComparer.Ordinal),
-            Sayings.SelectMany(saying => saying.Changes.Values).SelectMany(VerdictSources.KeysIn).Distinct().Order(StringComparer.Ordinal));
+            Sayings.SelectMany(saying => saying.Changes.Values).SelectMany(VerdictSources.KeysIn).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 
     [Fact]
