@@ -4,6 +4,7 @@ using Finwright.Assessment;
 using Finwright.Geometry;
 using Finwright.Geometry.Bases;
 using Finwright.Papers.Drawings;
+using Finwright.Papers.Pages;
 using Finwright.Papers.Views;
 using Finwright.Papers.Words;
 using UglyToad.PdfPig;
@@ -130,7 +131,7 @@ public sealed class FinDrawingTests
     private static (Drawing Drawing, double Scale) Sheet(string demo, PaperSettings settings)
     {
         Papers.Pages.PaperPage page = new Papers.Pages.PaperDocument(settings, new("", "", "", (_, _) => "")).AddPage(landscape: true);
-        return FinDrawing.Sheet(DrawnFins.Of(demo), settings, new Tongue(settings), page.RoomTo.X - Pages.PaperPage.RoomFrom.X, page.RoomTo.Y - Pages.PaperPage.RoomFrom.Y);
+        return FinDrawing.Sheet(DrawnFins.Of(demo), settings, new Tongue(settings), page.RoomTo.X - PaperPage.RoomFrom.X, page.RoomTo.Y - PaperPage.RoomFrom.Y);
     }
 
     private static double Distance(Point2 p, Point2 a, Point2 b)
