@@ -46,7 +46,8 @@ public sealed class LicenceTests
             Our own code is under the MIT licence (see LICENSE). Nothing in these tables is part of the repository; the build fetches it
             from the package registries. Written by the tests (`FINWRIGHT_WRITE=1 ./test.sh`), which also fail when it is out of date.
             The native part of the script engine bundles V8 and its own dependencies; their notices stand in the package's `License.txt` and
-            have to go along when the program is handed on.
+            have to go along when the program is handed on. Papers are set in Inter, under the SIL Open Font License 1.1, which comes in
+            Avalonia.Fonts.Inter (MIT, NuGet; its version stands in Directory.Packages.props) and is embedded; its licence goes along too.
 
             ## In the product
             {Table(packages.Values.Where(p => p.InProduct))}

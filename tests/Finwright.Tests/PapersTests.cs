@@ -61,7 +61,7 @@ public sealed class PapersTests : IDisposable
     [Fact]
     public void A_design_that_cannot_be_made_gets_no_papers()
     {
-        string design = _folder.Write("fin.fin.json", DemoDesigns.Find("fairway-upright")!.Replace("\"bed_x_mm\": 256", "\"bed_x_mm\": 80", StringComparison.Ordinal));
+        string design = _folder.Write("fin.fin.json", DemoDesigns.Find("fairway-upright")!.Replace("\"root_chord_percent\": 48", "\"root_chord_percent\": 97", StringComparison.Ordinal));
         ProgramRun run = ProgramRun.Of("papers", design, "--out", _folder["papers"]);
         Assert.NotEqual(ExitCode.Good, run.ExitCode);
         Assert.Contains("nothing was written", run.Error, StringComparison.Ordinal);

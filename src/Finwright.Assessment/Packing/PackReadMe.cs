@@ -14,6 +14,8 @@ internal static class PackReadMe
         PlanformSummary planform = summary.Planform!;
         Say($"{summary.Name}");
         Say($"{planform.SpanMm:0.#} mm deep, {planform.AreaCm2:0.#} cm2, {summary.Parts.Count} parts on {summary.Plates} {(summary.Plates == 1 ? "plate" : "plates")}.");
+        if (summary.Files.Any(file => string.Equals(file.File, "build-sheet.pdf", StringComparison.Ordinal)))
+            Say("Print build-sheet.pdf and templates.pdf at 100 % and take them to the bench: they hold all of this, with boxes to tick.");
         Head("The files");
         foreach (FileSummary file in summary.Files)
             Item(file.File, file.What);
