@@ -8,7 +8,7 @@ namespace Finwright.Papers.Templates;
 /// <summary>The base from the side and across, to cut from card and try in the box.</summary>
 internal static class BaseGaugeTemplate
 {
-    private const double First = 9e-3, Across = 34e-3, Beyond = 5e-3;
+    private const double First = 9e-3, Across = 30e-3, Beyond = 5e-3;
 
     // So far from the corner the angle of an end face is told, as a share of the base's depth.
     private const double AngleShare = 0.55;
@@ -75,7 +75,7 @@ internal static class BaseGaugeTemplate
         sheet.Ring("across", TemplatePens.Edge, [a, b, c, d]);
         sheet.Dimensions.Across(a, d, First);
         sheet.Dimensions.Across(b, c, -depth - First);
-        sheet.Say(words.CutAcross, new(middle, First + 6e-3), TextAnchor.Middle);
+        sheet.Say(words.CutAcross, new(middle, -depth / 2), TextAnchor.Middle);
     }
 
     /// <summary>The middle of the rounding of the front corner, and the way out of it; null when it cannot be found.</summary>

@@ -8,7 +8,7 @@ namespace Finwright.Papers.Templates;
 /// <summary>The fin from the side, to lay the print on and to mark depths by.</summary>
 internal static class PlanformTemplate
 {
-    private const double Step = 50e-3, Beside = 3e-3, BeyondHull = 16e-3;
+    private const double Step = 50e-3, Beside = 3e-3, BeyondHull = 10e-3;
 
     // A line of a depth so near to the tip would only crowd it.
     private const double ClearOfTip = 8e-3;

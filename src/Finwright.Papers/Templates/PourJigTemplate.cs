@@ -10,7 +10,7 @@ namespace Finwright.Papers.Templates;
 /// <summary>A part as it is held for the pour, to set it up by and to cut its supports from.</summary>
 internal static class PourJigTemplate
 {
-    private const double Millimetres = 1e-3, Bench = 12e-3, SupportHalf = 7e-3, Beyond = 9e-3;
+    private const double Millimetres = 1e-3, Bench = 12e-3, SupportHalf = 7e-3, Beyond = 3.5e-3;
 
     // Points of the outline that lie closer to the line than this are left out, mm: it is found on dots, and their steps are not drawn.
     private const double Thinning = 0.3;
@@ -45,6 +45,7 @@ internal static class PourJigTemplate
         List<IReadOnlyList<string>> rows = [];
         foreach ((int index, PouredPort port) in part.Ports.Index())
             rows.Add(Port(sheet, view, port, index + 1, bench, tongue));
+        OnLevel(sheet, words.Level, new(box.From.X - Beyond, middle.Y), new(box.To.X + Beyond, middle.Y));
         if (Math.Abs(turn) > LeastAngle)
             Angle(sheet, middle, turn, tongue);
         sheet.Table(new(["", words.PortHead, words.AboveBenchHead], [true, false, true], rows));
@@ -96,7 +97,6 @@ internal static class PourJigTemplate
         sheet.Stroke("level", TemplatePens.Thin, left, right);
         sheet.Stroke("plumb", TemplatePens.Thin, top, new Point2(middle.X, box.To.Y + Bench));
         sheet.Say(words.Plumb, new(middle.X, top.Y - 1e-3), TextAnchor.Middle);
-        sheet.Say(words.Level, new(left.X - 1e-3, left.Y + 0.36 * Dimensions.WordSize), TextAnchor.End);
 
         DataPoint hull = view.Way(part.Layers.ToLayers.Turn(new(1, 0, 0))), span = view.Way(part.Layers.ToLayers.Turn(new(0, 1, 0)));
         bool byHull = Math.Sqrt(hull.X * hull.X + hull.Y * hull.Y) > LeastSeen;
@@ -113,6 +113,21 @@ internal static class PourJigTemplate
         sheet.Stroke("reference", TemplatePens.Middle, Rounds.At(middle, reach, turn + Math.PI), Rounds.At(middle, reach, turn));
         sheet.Key(TemplatePens.Middle, words.ReferenceToLevel(name, tongue.Angle(Math.Abs(turn))));
         return turn;
+    }
+
+    /// <summary>Writes words above a level line, or below it, as far to the left as they stand clear.</summary>
+    private static void OnLevel(TemplateSheet sheet, string text, Point2 left, Point2 right)
+    {
+        const double step = 2e-3;
+        double length = Extent.Length(text, Dimensions.WordSize);
+        int places = Math.Max(1, (int)((right.X - left.X - length) / step));
+        double[] sinks = [-1e-3, 1e-3 + 0.8 * Dimensions.WordSize];
+        DrawnText[] tries =
+        [
+            .. sinks.SelectMany(sink => Enumerable.Range(0, places).Select(i =>
+                new DrawnText(Dimensions.WordLayer, text, left + new Point2(i * step, sink), new(Dimensions.WordSize, TemplatePens.Edge.Colour)))),
+        ];
+        sheet.Drawing.Add(tries.FirstOrDefault(there => FreeRoom.IsClear(sheet.Drawing, there, 0.2e-3)) ?? tries[0]);
     }
 
     /// <summary>Draws the angle from level with the smallest arc whose number stands clear, and that crosses no words.</summary>

@@ -6,13 +6,13 @@ using Pen = Finwright.Papers.Drawings.Pen;
 
 namespace Finwright.Papers.Templates;
 
-/// <summary>Collects a template's lines and words; then puts its title and use above, and key, tables and check line below.</summary>
+/// <summary>Collects a template's lines and words; then puts its title and use above with the key beside them, or below where that is too wide; then tables and check line.</summary>
 internal sealed class TemplateSheet
 {
-    private const double TitleSize = 4.6e-3, TextSize = 2.8e-3, Line = 4.2e-3, Gap = 7e-3, Sample = 14e-3;
+    private const double TitleSize = 4.6e-3, TextSize = 2.8e-3, Line = 4.2e-3, KeyLine = 4.6e-3, Gap = 6e-3, Sample = 14e-3;
 
-    // Words above and below need so much width, however narrow the drawing is.
-    private const double LeastWidth = 120e-3;
+    // Words need so much width, however narrow the drawing is; wider than this they would run over the edge of a sheet of A4.
+    private const double LeastWidth = 120e-3, GreatestWidth = 140e-3;
 
     private readonly TemplateFin _fin;
     private readonly Tongue _tongue;
@@ -67,29 +67,58 @@ internal sealed class TemplateSheet
 
     private void Frame(DrawnBox box, string title, string what)
     {
-        double width = Math.Max(box.Width, LeastWidth), left = box.From.X, y = box.From.Y - Gap;
+        double width = Math.Clamp(box.Width, LeastWidth, GreatestWidth), left = box.From.X, y = box.From.Y - Gap;
         string[] use = [.. Extent.Wrap(what, TextSize, width), $"{_tongue.Words.Templates.TrueSize} {_tongue.Words.Templates.LengthsIn(_tongue.LengthUnit)}"];
         foreach (string line in use.Reverse())
         {
-            Write(line, y, TextSize, Palette.Line);
+            Drawing.Add(new DrawnText("notes", line, new(left, y), new(TextSize, Palette.Line)));
             y -= Line;
         }
 
-        Write(_tongue.Words.Templates.Fin(_fin.Design.Name, _fin.Design.Parts.Number), y - 0.6e-3, TextSize, Palette.Quiet);
-        Drawing.Add(new DrawnText("notes", title, new(left, y - Line - 2e-3), new(TitleSize, Palette.Line, Bold: true)));
+        // The fin's name stands beside the title, or between it and the use where there is no room.
+        string fin = _tongue.Words.Templates.Fin(_fin.Design.Name, _fin.Design.Parts.Number);
+        double beside = Extent.Length(title, TitleSize, bold: true) + 4e-3;
+        bool isBeside = beside + Extent.Length(fin, TextSize) <= width;
+        Drawing.Add(new DrawnText("notes", fin, new(left + (isBeside ? beside : 0), y - 1e-3), new(TextSize, Palette.Quiet)));
+        Drawing.Add(new DrawnText("notes", title, new(left, y - 1e-3 - (isBeside ? 0 : Line + 1e-3)), new(TitleSize, Palette.Line, Bold: true)));
+        bool isKeyAbove = width + Gap + KeyWidth <= box.Width;
+        // As far to the right as it goes: sheets are then joined between the words and the key.
+        if (isKeyAbove)
+            DrawKey(new(box.To.X - KeyWidth, box.From.Y - Gap - (_key.Count - 1) * KeyLine));
+        Below(new(left, box.To.Y + Gap), isKeyAbove);
+    }
 
-        y = box.To.Y + Gap;
-        foreach ((Pen pen, string text) in _key)
+    private double KeyWidth => Sample + 3e-3 + _key.Select(entry => Extent.Length(entry.Text, TextSize)).DefaultIfEmpty(0).Max();
+
+    private void DrawKey(Point2 at)
+    {
+        foreach ((int index, (Pen pen, string text)) in _key.Index())
         {
-            Drawing.Add(new DrawnStroke("key", pen, [new(left, y - TextSize * 0.36), new(left + Sample, y - TextSize * 0.36)], Closed: false));
-            Drawing.Add(new DrawnText("notes", text, new(left + Sample + 3e-3, y), new(TextSize, Palette.Line)));
-            y += Line + 0.4e-3;
+            double y = at.Y + index * KeyLine;
+            Drawing.Add(new DrawnStroke("key", pen, [new(at.X, y - TextSize * 0.36), new(at.X + Sample, y - TextSize * 0.36)], Closed: false));
+            Drawing.Add(new DrawnText("notes", text, new(at.X + Sample + 3e-3, y), new(TextSize, Palette.Line)));
+        }
+    }
+
+    /// <summary>Key when it does not stand above, tables and check line. A table that is narrow enough stands beside the key.</summary>
+    private void Below(Point2 from, bool isKeyAbove)
+    {
+        double y = from.Y;
+        IEnumerable<TemplateTable> tables = _tables;
+        if (!isKeyAbove)
+        {
+            DrawKey(from);
+            y += _key.Count * KeyLine;
+            double beside = KeyWidth + Gap;
+            if (_tables is [{ } only] && beside + only.Width <= GreatestWidth)
+            {
+                y = Math.Max(y, from.Y - TextSize + only.Draw(Drawing, from + new Point2(beside, -TextSize)) + Gap);
+                tables = [];
+            }
         }
 
-        foreach (TemplateTable table in _tables)
-            y += table.Draw(Drawing, new(left, y)) + Gap;
-        Marks.CheckLine(Drawing, _tongue, new(left, y + 2e-3));
-
-        void Write(string text, double at, double size, Ink ink) => Drawing.Add(new DrawnText("notes", text, new(left, at), new(size, ink)));
+        foreach (TemplateTable table in tables)
+            y += table.Draw(Drawing, new(from.X, y - TextSize)) + Gap;
+        Marks.CheckLine(Drawing, _tongue, new(from.X, y));
     }
 }

@@ -5,13 +5,13 @@ using Pen = Finwright.Papers.Drawings.Pen;
 
 namespace Finwright.Papers.Templates;
 
-/// <summary>A small table in a drawing, its columns as wide as what stands in them.</summary>
+/// <summary>A small table in a drawing, its columns as wide as what stands in them; heads are broken between words to keep it narrow.</summary>
 /// <param name="Heads">Heads of the columns.</param>
 /// <param name="Numbers">Which columns stand to the right.</param>
 /// <param name="Rows">Its rows, as many entries as heads.</param>
 internal sealed record TemplateTable(IReadOnlyList<string> Heads, IReadOnlyList<bool> Numbers, IReadOnlyList<IReadOnlyList<string>> Rows)
 {
-    private const double Size = 2.5e-3, Pitch = 4.4e-3, Between = 4e-3, Sink = 1.3e-3;
+    private const double Size = 2.5e-3, Pitch = 4.4e-3, HeadPitch = 3.3e-3, Between = 3.5e-3, Sink = 1.3e-3, HeadWidth = 18e-3;
     private static readonly Pen Rule = new(Palette.Quiet, 0.13e-3);
 
     /// <summary>Its width, metres.</summary>
@@ -24,15 +24,20 @@ internal sealed record TemplateTable(IReadOnlyList<string> Heads, IReadOnlyList<
     public double Draw(Drawing drawing, Point2 at)
     {
         double width = Width;
-        Line(drawing, at, Heads, bold: true);
+        IReadOnlyList<string>[] heads = [.. Heads.Select((head, column) => Extent.Wrap(head, Size, Math.Max(HeadWidth, ColumnWidth(column)), bold: true))];
+        int lines = Math.Max(1, heads.Max(head => head.Count));
+        // Heads end on one line, whatever their number of lines.
+        for (int i = 0; i < lines; i++)
+            Line(drawing, at + new Point2(0, i * HeadPitch), [.. heads.Select(head => i < lines - head.Count ? "" : head[i - lines + head.Count])], bold: true);
+        double top = at.Y + Pitch + (lines - 1) * HeadPitch;
         foreach ((int index, IReadOnlyList<string> row) in Rows.Index())
         {
-            Point2 above = at + new Point2(0, (index + 1) * Pitch);
+            Point2 above = new(at.X, top + index * Pitch);
             drawing.Add(new DrawnStroke("table", Rule, [above, above + new Point2(width, 0)], Closed: false));
             Line(drawing, above, row, bold: false);
         }
 
-        return (Rows.Count + 1) * Pitch;
+        return top + Rows.Count * Pitch - at.Y;
     }
 
     private void Line(Drawing drawing, Point2 at, IReadOnlyList<string> cells, bool bold)
@@ -47,5 +52,8 @@ internal sealed record TemplateTable(IReadOnlyList<string> Heads, IReadOnlyList<
         }
     }
 
-    private double ColumnWidth(int column) => Math.Max(Extent.Length(Heads[column], Size, bold: true), Rows.Select(row => Extent.Length(row[column], Size)).DefaultIfEmpty(0).Max());
+    // As wide as the widest entry, and as its head broken into few lines.
+    private double ColumnWidth(int column) => Math.Max(
+        Extent.Wrap(Heads[column], Size, HeadWidth, bold: true).Select(line => Extent.Length(line, Size, bold: true)).DefaultIfEmpty(0).Max(),
+        Rows.Select(row => Extent.Length(row[column], Size)).DefaultIfEmpty(0).Max());
 }

@@ -28,8 +28,8 @@ public sealed class SvgFileTests
         XElement svg = Of(Sample());
         Assert.EndsWith("mm", (string)svg.Attribute("width")!, StringComparison.Ordinal);
         Assert.Equal($"0 0 {((string)svg.Attribute("width")!)[..^2]} {((string)svg.Attribute("height")!)[..^2]}", (string)svg.Attribute("viewBox")!);
-        Assert.Equal(250 + 20, SvgReading.Sheet(svg, "width"), 1e-9);
-        Assert.Equal(212.3 + 20, SvgReading.Sheet(svg, "height"), 1e-9);
+        Assert.Equal(250 + 20, SideMm(svg, "width"), 1e-9);
+        Assert.Equal(212.3 + 20, SideMm(svg, "height"), 1e-9);
     }
 
     [Fact]

@@ -38,7 +38,7 @@ internal static class SvgReading
         return (box.Width, box.Height);
     }
 
-    public static double Sheet(XElement svg, string side) => double.Parse(((string)svg.Attribute(side)!)[..^2], CultureInfo.InvariantCulture);
+    public static double SideMm(XElement svg, string side) => double.Parse(((string)svg.Attribute(side)!)[..^2], CultureInfo.InvariantCulture);
 
     /// <summary>Area of a closed line, mm².</summary>
     public static double Area(Point2[] ring) => Math.Abs(Enumerable.Range(0, ring.Length).Sum(i => ring[i].Cross(ring[(i + 1) % ring.Length]))) / 2;

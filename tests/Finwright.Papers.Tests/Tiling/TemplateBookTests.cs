@@ -1,8 +1,11 @@
+using Finwright.Assessment;
 using Finwright.Geometry;
 using Finwright.Papers.Drawings;
 using Finwright.Papers.Pages;
 using Finwright.Papers.Templates;
 using Finwright.Papers.Templates.Tiling;
+using Finwright.Papers.Tests.Templates;
+using Finwright.Papers.Words;
 using UglyToad.PdfPig.Content;
 
 namespace Finwright.Papers.Tests.Tiling;
@@ -78,6 +81,22 @@ public sealed class TemplateBookTests
     }
 
     [Fact]
+    public void A_landscape_page_is_turned_in_the_printer_and_put_right_the_other_way_round()
+    {
+        PaperSettings settings = TileSheets.Settings with { Rulers = new(0.0985, 0.1012) };
+        Template leaf = TileSheets.Leaf(0.24, 0.11);
+        TiledTemplate tiled = LayOut(leaf, settings);
+        Assert.True(tiled.Plan.IsLandscape);
+        (double level, double upright) = TileSheets.Read(TileSheets.Write(settings, leaf), Rulers)[^1];
+        // The long side of the paper runs through the printer whichever way the page lies.
+        Assert.Equal(100, level * 1.012, Exact);
+        Assert.Equal(100, upright * 0.985, Exact);
+        DrawnBox drawn = tiled.Scaled.GeometryBounds;
+        Assert.Equal(240, 1e3 * drawn.Width * 1.012, Exact);
+        Assert.Equal(1e3 * leaf.Drawing.GeometryBounds.Height, 1e3 * drawn.Height * 0.985, Exact);
+    }
+
+    [Fact]
     public void A_printer_that_was_measured_gets_the_template_in_true_size()
     {
         PaperSettings settings = TileSheets.Settings with { Rulers = new(0.0985, 0.1012) };
@@ -108,6 +127,50 @@ public sealed class TemplateBookTests
 
         Assert.Contains("Measure this first", texts[0], StringComparison.Ordinal);
         Assert.Contains("--ruler-across-mm", texts[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sheet_with_nothing_on_it_is_not_printed_and_no_other_speaks_of_it()
+    {
+        // An angle, 300 x 400 mm: the fourth of its four sheets would be empty.
+        Drawing drawing = new();
+        drawing.Add(new DrawnStroke("angle", new(TileSheets.Ink, 0.25e-3), [new(0.3, 0), new(0, 0), new(0, 0.4)], Closed: false));
+        Template angle = new("angle", "Angle", "To see what is printed.", drawing);
+        TiledTemplate tiled = LayOut(angle, TileSheets.Settings);
+        Assert.Equal(["A1", "A2", "B1"], tiled.Sheets.Select(sheet => sheet.Name), StringComparer.Ordinal);
+        Assert.Equal(4, tiled.Marks.Count);
+        IReadOnlyList<string> texts = TileSheets.Read(TileSheets.Write(TileSheets.Settings, angle), page => string.Join(' ', page.GetWords()));
+        Assert.All(texts, text => Assert.DoesNotContain("B2", text, StringComparison.Ordinal));
+        Assert.Equal(3, texts.Count(text => text.Contains("Angle, ", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public void No_join_runs_through_title_use_key_or_table(string paper)
+    {
+        List<string> cut = [];
+        foreach (AssessmentResult fin in (AssessmentResult[])[PouredFins.Fairway, PouredFins.Sandbar, PouredFins.Eelgrass])
+        {
+            foreach (Tongue tongue in (Tongue[])[PouredFins.English, PouredFins.German])
+            {
+                foreach (TiledTemplate tiled in TemplateBook.LayOut(FinTemplates.Of(fin, tongue), On(paper), new("", "", "", (_, _) => ""), PrinterScale.Of(RulerReading.True)))
+                {
+                    // Words and numbers within the drawing have a size of their own: they stand where what they tell lies.
+                    foreach (DrawnText text in tiled.Scaled.Items.OfType<DrawnText>().Where(text => Math.Abs(text.Look.Size - Dimensions.WordSize) > 1e-9))
+                    {
+                        DrawnBox box = DrawnBox.Round(Extent.Of(text));
+                        if (tiled.Plan.Tiles.Any(tile => Runs(box.From.X, box.To.X, tile.Box.From.X) || Runs(box.From.Y, box.To.Y, tile.Box.From.Y)))
+                            cut.Add($"{fin.Design!.Name}, {tiled.Template.Name}: {text.Text}");
+                    }
+                }
+            }
+        }
+
+        Assert.Empty(cut);
+
+        // Of two sheets the right or lower one lies on top.
+        static bool Runs(double from, double to, double edge) => from < edge - 1e-6 && to > edge + 1e-6;
     }
 
     [Fact]

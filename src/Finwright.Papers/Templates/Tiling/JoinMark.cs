@@ -17,20 +17,19 @@ public sealed record JoinMark(string Label, Point2 At, Tile First, Tile Second)
     private const double Clear = 6e-3;
     private const int Tries = 9;
 
-    /// <summary>Two marks for each pair of neighbours, where they stand clear of what is drawn as well as can be.</summary>
-    public static IReadOnlyList<JoinMark> Of(TilePlan plan, Drawing drawing)
+    /// <summary>Two marks for each pair of neighbouring sheets, where they stand clear of what is drawn as well as can be.</summary>
+    public static IReadOnlyList<JoinMark> Of(TilePlan plan, IReadOnlyList<Tile> sheets, Drawing drawing)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(sheets);
         ArgumentNullException.ThrowIfNull(drawing);
-        if (plan.Tiles.Count == 1)
-            return [];
         List<(Point2 A, Point2 B)> edges = [.. drawing.Items.SelectMany(Edges)];
         List<JoinMark> marks = [];
-        foreach (Tile tile in plan.Tiles)
+        foreach (Tile tile in sheets)
         {
-            if (plan.At(tile.Row, tile.Column + 1) is { } right)
+            if (plan.At(tile.Row, tile.Column + 1) is { } right && sheets.Contains(right))
                 Add(tile, right, tile.Box.To.X - plan.Overlap / 2, tile.Box.From.Y, tile.Box.To.Y, tile.Row > 0, tile.Row + 1 < plan.Rows, (along, across) => new(across, along));
-            if (plan.At(tile.Row + 1, tile.Column) is { } below)
+            if (plan.At(tile.Row + 1, tile.Column) is { } below && sheets.Contains(below))
                 Add(tile, below, tile.Box.To.Y - plan.Overlap / 2, tile.Box.From.X, tile.Box.To.X, tile.Column > 0, tile.Column + 1 < plan.Columns, (along, across) => new(along, across));
         }
 

@@ -1,3 +1,5 @@
+using Finwright.Geometry;
+using Finwright.Geometry.Pictures;
 using Finwright.Papers.Drawings;
 using Finwright.Papers.Pages;
 using Finwright.Papers.Words;
@@ -7,7 +9,7 @@ namespace Finwright.Papers.Templates.Tiling;
 /// <summary>The first pages of the templates: rulers to measure, what to type when they are off, the list of templates, and how sheets go together.</summary>
 internal static class MeasureFirst
 {
-    private const double MapHeight = 62e-3, CornerRoom = 6e-3;
+    private const double MapWidth = 55e-3, MapHeight = 50e-3, MapGap = 6e-3, TitleSize = 2.6e-3, TitleRoom = 5e-3, HeadRoom = 30e-3, CornerRoom = 6e-3;
 
     public static void Write(PaperDocument document, string fin, IReadOnlyList<TiledTemplate> templates, PrinterScale scale, Tongue tongue)
     {
@@ -26,15 +28,36 @@ internal static class MeasureFirst
         flow.Head(words.ListHead);
         flow.Table(
             [new(words.TemplateHead, 3), new(words.UseHead, 7), new(words.SheetsHead, 2)],
-            [.. templates.Select(template => (IReadOnlyList<string>)[template.Template.Title, template.Template.What, Sheets(template.Plan, words)])]);
-        TiledTemplate[] joined = [.. templates.Where(template => template.Plan.Tiles.Count > 1)];
+            [.. templates.Select(template => (IReadOnlyList<string>)[template.Template.Title, FirstSentence(template.Template.What), Sheets(template, words)])]);
+        TiledTemplate[] joined = [.. templates.Where(template => template.IsJoined)];
         if (joined.Length == 0)
             return;
-        flow.Need(MapHeight + 40e-3);
+        int abreast = Math.Max(1, (int)((flow.Width + MapGap) / (MapWidth + MapGap)));
+        Drawing[] rows = [.. joined.Chunk(abreast).Select(Maps)];
+        flow.Need(Math.Min(flow.PageHeight, rows.Sum(row => row.Bounds.Height + MapGap) + HeadRoom));
         flow.Head(words.AssemblyHead);
         flow.Text(words.JoinSheets);
-        foreach (TiledTemplate template in joined)
-            flow.Picture(AssemblyMap.Draw(template, Math.Min(flow.Width, 2 * MapHeight), MapHeight), template.Template.Title);
+        foreach (Drawing row in rows)
+            flow.Picture(row, "");
+    }
+
+    // Each template tells the rest itself.
+    private static string FirstSentence(string text) => text.IndexOf(". ", StringComparison.Ordinal) is >= 0 and int end ? text[..(end + 1)] : text;
+
+    /// <summary>Maps side by side, each with its title below it.</summary>
+    private static Drawing Maps(TiledTemplate[] templates)
+    {
+        Drawing[] maps = [.. templates.Select(template => AssemblyMap.Draw(template, MapWidth, MapHeight))];
+        double height = maps.Max(map => map.Bounds.Height);
+        Drawing row = new();
+        foreach ((int index, Drawing map) in maps.Index())
+        {
+            double left = index * (MapWidth + MapGap);
+            row.Add(map, new Point2(left + (MapWidth - map.Bounds.Width) / 2, 0) - map.Bounds.From);
+            row.Add(new DrawnText("titles", templates[index].Template.Title, new(left + MapWidth / 2, height + TitleRoom), new(TitleSize, Palette.Line, TextAnchor.Middle)));
+        }
+
+        return row;
     }
 
     // Both start from one corner, so that a steel rule lies along both without turning the page.
@@ -46,5 +69,5 @@ internal static class MeasureFirst
         return rulers;
     }
 
-    private static string Sheets(TilePlan plan, TemplateWords words) => plan.Tiles.Count == 1 ? "1" : words.SheetsFromTo(plan.Tiles[0].Name, plan.Tiles[^1].Name);
+    private static string Sheets(TiledTemplate template, TemplateWords words) => template.IsJoined ? words.SheetsFromTo(template.Sheets[0].Name, template.Sheets[^1].Name) : "1";
 }

@@ -20,6 +20,9 @@ public sealed record PrinterScale(double Across, double Down)
     /// <summary>Whether nothing is changed.</summary>
     public bool IsTrue => Math.Abs(Across - 1) < Unseen && Math.Abs(Down - 1) < Unseen;
 
+    /// <summary>The same printer for a page that is turned: what lies across a landscape page runs down the paper in the printer.</summary>
+    public PrinterScale Turned => new(Down, Across);
+
     /// <summary>The scale that puts right what the rulers of an earlier print measured.</summary>
     /// <param name="rulers">What they measured.</param>
     /// <exception cref="ArgumentOutOfRangeException">A reading lies outside <see cref="Shortest"/> to <see cref="Longest"/>.</exception>

@@ -29,7 +29,7 @@ public static class TemplateBook
         PaperDocument document = new(settings, marks);
         MeasureFirst.Write(document, fin, tiled, scale, tongue);
         foreach (TiledTemplate template in tiled)
-            foreach (Tile tile in template.Plan.Tiles)
+            foreach (Tile tile in template.Sheets)
                 TilePage.Draw(document.AddPage(template.Plan.IsLandscape), template, tile, scale, tongue);
         return document.ToBytes();
     }
@@ -38,9 +38,9 @@ public static class TemplateBook
     internal static TiledTemplate[] LayOut(IReadOnlyList<Template> templates, PaperSettings settings, PageMarks marks, PrinterScale scale)
     {
         PaperDocument scratch = new(settings, marks);
-        TileRoom upright = RoomOf(scratch.AddPage()), landscape = RoomOf(scratch.AddPage(landscape: true));
+        TileRoom upright = RoomOf(scratch.AddPage(), scale), landscape = RoomOf(scratch.AddPage(landscape: true), scale.Turned);
         return [.. templates.Select(template => TiledTemplate.Of(template, scale, upright, landscape))];
 
-        TileRoom RoomOf(PaperPage page) => TilePage.HoldsRulers(page, scale) ? TilePage.Room(page) : default;
+        static TileRoom RoomOf(PaperPage page, PrinterScale scale) => TilePage.HoldsRulers(page, scale) ? TilePage.Room(page) : default;
     }
 }

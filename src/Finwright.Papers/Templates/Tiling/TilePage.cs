@@ -30,6 +30,11 @@ internal static class TilePage
         page.RoomTo.X - PaperPage.RoomFrom.X - Left >= RulerReading.Meant * scale.Across && page.RoomTo.Y - PaperPage.RoomFrom.Y - Head >= RulerReading.Meant * scale.Down;
 
     /// <summary>Draws the page.</summary>
+    /// <param name="page">The page.</param>
+    /// <param name="template">The template.</param>
+    /// <param name="tile">What of it the page shows.</param>
+    /// <param name="scale">The printer's scale on an upright page, which is what was measured.</param>
+    /// <param name="tongue">How it speaks.</param>
     public static void Draw(PaperPage page, TiledTemplate template, Tile tile, PrinterScale scale, Tongue tongue)
     {
         TilePlan plan = template.Plan;
@@ -38,11 +43,11 @@ internal static class TilePage
         page.Draw(WindowCut.Of(template.Scaled, wide), origin, (window, window + tile.Box.To - tile.Box.From));
 
         Drawing over = new();
-        if (plan.Tiles.Count > 1)
+        if (template.IsJoined)
             Joins(over, template, tile, origin);
         Words(over, page, template, tile, scale, tongue);
-        RulerPair.Down(over, window - new Point2(3e-3, 0), scale);
-        RulerPair.Across(over, new(window.X, page.RoomTo.Y - RulerPair.Depth + 2e-3), scale);
+        RulerPair.Down(over, window - new Point2(3e-3, 0), template.Scale);
+        RulerPair.Across(over, new(window.X, page.RoomTo.Y - RulerPair.Depth + 2e-3), template.Scale);
         page.Draw(over, default);
     }
 
@@ -51,13 +56,13 @@ internal static class TilePage
     {
         TilePlan plan = template.Plan;
         Point2 from = origin + tile.Box.From, to = origin + tile.Box.To;
-        if (tile.Column > 0)
+        if (template.HasSheet(tile.Row, tile.Column - 1))
             Line(CutHere, from, new(from.X, to.Y));
-        if (tile.Row > 0)
+        if (template.HasSheet(tile.Row - 1, tile.Column))
             Line(CutHere, from, new(to.X, from.Y));
-        if (tile.Column + 1 < plan.Columns)
+        if (template.HasSheet(tile.Row, tile.Column + 1))
             Line(LayHere, new(to.X - plan.Overlap, from.Y), new(to.X - plan.Overlap, to.Y));
-        if (tile.Row + 1 < plan.Rows)
+        if (template.HasSheet(tile.Row + 1, tile.Column))
             Line(LayHere, new(from.X, to.Y - plan.Overlap), new(to.X, to.Y - plan.Overlap));
         foreach (JoinMark mark in template.Marks.Where(mark => mark.First == tile || mark.Second == tile))
         {
@@ -74,11 +79,11 @@ internal static class TilePage
         TemplateWords words = tongue.Words.Templates;
         Point2 at = PaperPage.RoomFrom + new Point2(0, NameSize);
         double width = page.RoomTo.X - at.X;
-        bool joined = template.Plan.Tiles.Count > 1;
+        bool joined = template.IsJoined;
         string name = joined ? $"{template.Template.Title}, {tile.Name}" : template.Template.Title;
         Say(name, at, NameSize, Palette.Line, bold: true);
         if (joined)
-            Say(Place(template.Plan, tile, words), new(at.X + Extent.Length(name, NameSize, bold: true) + 3e-3, at.Y), PlaceSize, Palette.Line);
+            Say(Place(template, tile, words), new(at.X + Extent.Length(name, NameSize, bold: true) + 3e-3, at.Y), PlaceSize, Palette.Line);
         double y = at.Y + FirstLine;
         foreach (string text in (ReadOnlySpan<string>)[joined ? words.JoinSheets : "", scale.IsTrue ? "" : ScaleWords(scale, tongue)])
         {
@@ -97,16 +102,16 @@ internal static class TilePage
     public static string ScaleWords(PrinterScale scale, Tongue tongue) =>
         tongue.Words.Templates.ScalePutRight(tongue.Number(100 / scale.Across, 2), tongue.Number(100 / scale.Down, 2));
 
-    private static string Place(TilePlan plan, Tile tile, TemplateWords words)
+    private static string Place(TiledTemplate template, Tile tile, TemplateWords words)
     {
         List<string> places = [];
-        if (tile.Column > 0)
+        if (template.HasSheet(tile.Row, tile.Column - 1))
             places.Add(words.RightOf(Tile.NameOf(tile.Row, tile.Column - 1)));
-        else if (plan.Columns > 1)
+        else if (template.HasSheet(tile.Row, tile.Column + 1))
             places.Add(words.LeftOf(Tile.NameOf(tile.Row, tile.Column + 1)));
-        if (tile.Row > 0)
+        if (template.HasSheet(tile.Row - 1, tile.Column))
             places.Add(words.BelowSheet(Tile.NameOf(tile.Row - 1, tile.Column)));
-        else if (plan.Rows > 1)
+        else if (template.HasSheet(tile.Row + 1, tile.Column))
             places.Add(words.AboveSheet(Tile.NameOf(tile.Row + 1, tile.Column)));
         return string.Join(", ", places);
     }

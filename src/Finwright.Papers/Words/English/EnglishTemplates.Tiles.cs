@@ -8,19 +8,19 @@ internal sealed partial class EnglishTemplates
 
     public override string PrintTrue => "Print at 100 % (\"actual size\"), without fitting to the page. Print this page first and leave the others until it is right.";
 
-    public override string MeasureBoth => "Measure both rulers with a steel rule. Right is 99.8 to 100.2 mm.";
+    public override string MeasureBoth => "Measure both rulers with a steel rule and write down what they measure. Right is 99.8 to 100.2 mm.";
 
     public override string RulerHead => "Ruler";
 
     public override string MeasuredHead => "Measured, mm";
 
-    public override string TypeHead => "When it is off, type this with what was measured";
+    public override string TypeHead => "When it is off, type this and the number";
 
     public override string RulerAcross => "across";
 
     public override string RulerDown => "down";
 
-    public override string WhatToType => "Make the papers again with what the rulers measure, for example --ruler-across-mm 98.5, and measure once more. Check the print settings first: a ruler that is off by more than 2 mm is mostly one that was fitted to the page.";
+    public override string WhatToType => "When a ruler is off, check the print settings first: off by more than 2 mm, the page was mostly fitted to the paper. Still off: make the papers again with what both rulers measure, for example \"finwright papers my-fin.fin.json --out my-fin-papers --ruler-across-mm 98.5 --ruler-down-mm 99.2\", print this page and measure once more.";
 
     public override string ScalePutRight(string across, string down) => $"Scale put right for a printer that prints 100 mm as {across} mm across and {down} mm down.";
 

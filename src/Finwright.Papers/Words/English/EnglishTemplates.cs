@@ -8,7 +8,7 @@ internal sealed partial class EnglishTemplates : TemplateWords
 
     public override string TrueSize => "True size: print at 100 % and measure the check line first.";
 
-    public override string LengthsIn(string unit) => $"Lengths in {unit}.";
+    public override string LengthsIn(string unit) => $"Unit of length: {unit}.";
 
     public override string PlanformTitle => "Planform";
 
@@ -58,7 +58,7 @@ internal sealed partial class EnglishTemplates : TemplateWords
         : "Glue to card and cut out: the piece shows the section, the card round it is the gauge. Starboard lies above. Cut the card along the chord to get a gauge for each side; hold it to the blade while sanding.";
 
     public override string Section(string depth, string share, string chord, string thickness, string behind) =>
-        $"{depth} below the hull ({share} of the span): chord {chord}, thickness {thickness} at {behind} behind the leading edge";
+        $"Depth {depth} ({share} of span): chord {chord}, thickness {thickness} at {behind} behind the leading edge";
 
     public override string SectionOutline => "outline of the section";
 

@@ -8,7 +8,7 @@ internal sealed partial class GermanTemplates : TemplateWords
 
     public override string TrueSize => "Wahre Größe: mit 100 % drucken und zuerst die Prüflinie nachmessen.";
 
-    public override string LengthsIn(string unit) => $"Längen in {unit}.";
+    public override string LengthsIn(string unit) => $"Längeneinheit: {unit}.";
 
     public override string PlanformTitle => "Umriss";
 
@@ -58,7 +58,7 @@ internal sealed partial class GermanTemplates : TemplateWords
         : "Auf Karton kleben und ausschneiden: Das Stück zeigt das Profil, der Karton ringsum ist die Lehre. Steuerbord liegt oben. Den Karton entlang der Sehne trennen, das gibt eine Lehre für jede Seite; beim Schleifen an das Blatt halten.";
 
     public override string Section(string depth, string share, string chord, string thickness, string behind) =>
-        $"{depth} unter dem Rumpf ({share} der Spannweite): Sehne {chord}, Dicke {thickness}, {behind} hinter der Vorderkante";
+        $"Tiefe {depth} ({share} der Spannweite): Sehne {chord}, Dicke {thickness}, {behind} hinter der Vorderkante";
 
     public override string SectionOutline => "Rand des Profils";
 
