@@ -1,4 +1,3 @@
-using Finwright.Geometry;
 using Finwright.Papers.Drawings;
 
 namespace Finwright.Papers.Templates.Tiling;
