@@ -18,7 +18,7 @@ public static class BenchFigure
     private const double Apart = 0.012, BarEnd = 0.005;
 
     // The rest of the width is for the names of the lines.
-    private const double PlotShare = 0.8, LabelHeight = 16;
+    private const double PlotShare = 0.8, LabelHeight = 22;
 
     /// <summary>Draws the figure.</summary>
     /// <param name="title">Which fin.</param>
@@ -80,12 +80,16 @@ public static class BenchFigure
         }
     }
 
+    /// <summary>Names at the ends of the lines, spread so that none stands close to another, each with a leader.</summary>
     private static void Names(PlotModel figure, (double Height, string Name, OxyColor Colour)[] ends, double last, Axis deflection)
     {
         (double Height, string Name, OxyColor Colour)[] down = [.. ends.OrderBy(end => end.Height).ThenBy(end => end.Name, StringComparer.Ordinal)];
         double perPoint = (deflection.Maximum - deflection.Minimum) / 340;
         double[] middles = OverDepthFigure.Spread([.. down.Select(end => end.Height)], [.. down.Select(_ => LabelHeight * perPoint)], deflection.Minimum, deflection.Maximum);
         for (int i = 0; i < down.Length; i++)
-            FigureSheet.Name(figure, new(last * 1.01, middles[i]), down[i].Name, down[i].Colour).Offset = new(0, 0);
+        {
+            FigureSheet.Leader(figure, new(last, down[i].Height), new(last * 1.03, middles[i]), down[i].Colour);
+            FigureSheet.Name(figure, new(last * 1.035, middles[i]), down[i].Name, down[i].Colour).Offset = new(0, 0);
+        }
     }
 }

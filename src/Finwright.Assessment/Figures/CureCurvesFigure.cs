@@ -16,7 +16,7 @@ public static class CureCurvesFigure
     // Share of the height left above the warmest of all.
     private const double Air = 0.1;
 
-    private const double LabelHeight = 15;
+    private const double LabelHeight = 18;
 
     // The rest of the width is for the names of the lines.
     private const double PlotShare = 0.84;
@@ -103,10 +103,7 @@ public static class CureCurvesFigure
         double[] middles = OverDepthFigure.Spread([.. up.Select(end => end.Height)], [.. up.Select(_ => LabelHeight * perPoint)], warmth.Minimum, warmth.Maximum);
         for (int i = 0; i < up.Length; i++)
         {
-            PolylineAnnotation leader = new() { Color = up[i].Colour, StrokeThickness = 0.75, LineStyle = LineStyle.Solid, ClipByXAxis = false, ClipByYAxis = false, MinimumSegmentLength = 0 };
-            leader.Points.Add(new(last, up[i].Height));
-            leader.Points.Add(new(last * 1.03, middles[i]));
-            figure.Annotations.Add(leader);
+            FigureSheet.Leader(figure, new(last, up[i].Height), new(last * 1.03, middles[i]), up[i].Colour);
             FigureSheet.Name(figure, new(last * 1.035, middles[i]), up[i].Name, up[i].Colour).Offset = new(0, 0);
         }
     }

@@ -126,6 +126,15 @@ internal static class FigureSheet
         return name;
     }
 
+    /// <summary>Adds a thin line from the end of a line to its name.</summary>
+    public static void Leader(PlotModel figure, DataPoint from, DataPoint to, OxyColor colour)
+    {
+        PolylineAnnotation leader = new() { Color = colour, StrokeThickness = 0.75, LineStyle = LineStyle.Solid, ClipByXAxis = false, ClipByYAxis = false, MinimumSegmentLength = 0 };
+        leader.Points.Add(from);
+        leader.Points.Add(to);
+        figure.Annotations.Add(leader);
+    }
+
     /// <summary>A finished figure.</summary>
     /// <param name="figure">The figure.</param>
     /// <param name="words">What it says, in one sentence, for those who cannot see it.</param>

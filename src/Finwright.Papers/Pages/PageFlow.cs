@@ -13,6 +13,9 @@ public sealed class PageFlow
     // Of the room of a page: a table no higher than this is not broken.
     private const double WholeTable = 0.3;
 
+    // Above a picture, metres.
+    private const double PictureGap = 3 * PageLook.Space;
+
     // What rounding may add, metres.
     private const double Close = 1e-9;
 
@@ -44,6 +47,16 @@ public sealed class PageFlow
     /// <summary>Room left on the page, metres.</summary>
     public double Left => Free - HeightOf(_held, _isFresh);
 
+    /// <summary>Height that a picture may have so that a box and texts stand on the same page below it, metres; below zero when there is no room.</summary>
+    /// <param name="title">Title of the box.</param>
+    /// <param name="lines">Lines of the box.</param>
+    /// <param name="texts">Plain texts below the box.</param>
+    public double RoomAbove(string title, IReadOnlyList<string> lines, IReadOnlyList<string> texts)
+    {
+        IReadOnlyList<Slice> below = [.. BoxSlices.Of(title, lines, Width), .. texts.SelectMany(TextOf)];
+        return Left - HeightOf(below, isFresh: false) - PictureGap;
+    }
+
     private double TextWidth => Math.Min(Width, PageLook.TextWidth);
 
     private double Free => _page is null ? PageHeight : _page.RoomTo.Y - _y;
@@ -70,13 +83,18 @@ public sealed class PageFlow
     public void Head(string text) => Add([.. Slice.Text(text, 0, TextWidth, PageLook.Head, 4 * PageLook.Space, keepsNext: true)]);
 
     /// <summary>Plain text.</summary>
-    public void Text(string text, bool quiet = false) => Add([.. Slice.Text(text, 0, TextWidth, quiet ? PageLook.Quiet : PageLook.Text, 1.5 * PageLook.Space)]);
+    public void Text(string text, bool quiet = false) => Add([.. TextOf(text, quiet)]);
 
     /// <summary>A step to tick, with its reason in a quiet line and, when there are any, its cautions.</summary>
     /// <param name="text">What to do.</param>
     /// <param name="reason">Why; may be empty.</param>
     /// <param name="cautions">What to take care of.</param>
-    public void Step(string text, string reason, IReadOnlyList<string>? cautions = null) => Add(StepSlices.Of(text, reason, cautions ?? [], TextWidth));
+    /// <param name="keepsNext">Whether the picture or table that follows belongs to it and stays on its page.</param>
+    public void Step(string text, string reason, IReadOnlyList<string>? cautions = null, bool keepsNext = false)
+    {
+        IReadOnlyList<Slice> step = StepSlices.Of(text, reason, cautions ?? [], TextWidth);
+        Add(keepsNext ? [.. step.SkipLast(1), step[^1] with { KeepsNext = true }] : step);
+    }
 
     /// <summary>A framed box with a heavy left edge, for safety.</summary>
     public void Box(string title, IReadOnlyList<string> lines) => Add(BoxSlices.Of(title, lines, Width));
@@ -148,6 +166,10 @@ public sealed class PageFlow
             NewPage();
     }
 
+    private IEnumerable<Slice> TextOf(string text) => TextOf(text, isQuiet: false);
+
+    private IEnumerable<Slice> TextOf(string text, bool isQuiet) => Slice.Text(text, 0, TextWidth, isQuiet ? PageLook.Quiet : PageLook.Text, 1.5 * PageLook.Space);
+
     private Slice ChapterName(string number, string name)
     {
         TextLook look = PageLook.Chapter;
@@ -168,7 +190,7 @@ public sealed class PageFlow
         double below = words.Count * PageLook.LineOf(look) + (words.Count > 0 ? PageLook.Space : 0);
         if (!(size.X <= Width + Close) || !(size.Y + below <= PageHeight + Close))
             throw new ArgumentException($"A picture of {1e3 * size.X:0.0} x {1e3 * size.Y:0.0} mm with {1e3 * below:0.0} mm of words does not fit the room of a page, {1e3 * Width:0.0} x {1e3 * PageHeight:0.0} mm.", argument);
-        Slice picture = new(size.Y, paint, 3 * PageLook.Space, words.Count > 0);
+        Slice picture = new(size.Y, paint, PictureGap, words.Count > 0);
         Add(words.Count == 0 ? [picture] : [picture, Slice.Of(below - PageLook.Space, drawing => drawing.Write(words, Width / 2, 0, look), PageLook.Space)]);
     }
 

@@ -3,6 +3,9 @@ namespace Finwright.Papers.Pages;
 /// <summary>How wide texts are, and how they are broken into lines.</summary>
 internal static class TextMeasure
 {
+    // Letters of a unit with what stands behind it. Other short words after a number stay with it too, which harms nothing.
+    private const int LongestUnit = 5;
+
     /// <summary>Width of a text, in the unit of the size.</summary>
     /// <param name="text">The text.</param>
     /// <param name="size">Size of its type.</param>
@@ -34,8 +37,7 @@ internal static class TextMeasure
         foreach (string paragraph in text.ReplaceLineEndings("\n").Split('\n'))
         {
             string line = "";
-            // Only plain blanks: the others hold a number and its unit together.
-            foreach (string word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            foreach (string word in Words(paragraph, width, size, bold))
             {
                 string longer = line.Length == 0 ? word : $"{line} {word}";
                 if (Width(longer, size, bold) <= width)
@@ -59,6 +61,22 @@ internal static class TextMeasure
         }
 
         return lines;
+    }
+
+    // What stays on one line: words between plain blanks, and a number with its unit where that fits a line.
+    private static List<string> Words(string paragraph, double width, double size, bool bold)
+    {
+        List<string> words = [];
+        foreach (string word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            bool isUnit = word.Length <= LongestUnit && words.Count > 0 && char.IsAsciiDigit(words[^1][^1]) && Width($"{words[^1]} {word}", size, bold) <= width;
+            if (isUnit)
+                words[^1] += $" {word}";
+            else
+                words.Add(word);
+        }
+
+        return words;
     }
 
     // How much of a long word stays on the line.

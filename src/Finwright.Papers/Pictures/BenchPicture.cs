@@ -22,7 +22,7 @@ internal static class BenchPicture
     public const string ReadLayer = "read";
 
     // Room: left for what holds the base, right for letters at the tip, above for words; below the view from above for two dimensions.
-    private const double Left = 6e-3, Right = 12e-3, Above = 10e-3, DistanceBelow = 6e-3, SpanBelow = 11.5e-3, SideBelow = 15e-3, WordsAbove = 2.8e-3;
+    private const double Left = 6e-3, Right = 12e-3, Between = 6e-3, Above = 10e-3, DistanceBelow = 6e-3, SpanBelow = 11.5e-3, SideBelow = 15e-3, Base = 3e-3, HullAbove = 3e-3, HullBelow = 4e-3;
     private const int Steps = 160;
 
     /// <summary>Letters of the places to read: leading edge, middle and trailing edge of the section where the weight hangs, then of the tip.</summary>
@@ -34,12 +34,10 @@ internal static class BenchPicture
             throw new ArgumentException("Blade and base of the fin were not worked out.", nameof(result));
         BasePlan plan = solids.Plan;
         double span = blade.Span, depth = design.Prove.AtSpanPercent / 100 * span;
-        BenchSide side = new(blade, plan, depth, result.Bench?.Prediction);
         Point2[] outline = Outline(blade), foot = [.. plan.Ring().Select(Lengthwise)];
         DrawnBox box = DrawnBox.Round([.. outline, .. foot]);
-        double across = box.Height + side.TrueHeight;
-        RoundScale scale = RoundScale.Largest(Math.Min((width - Left - Right) / box.Width, (height - Above - SideBelow - BenchSide.Fixed) / across));
-        double factor = scale.Factor;
+        Layout layout = Layout.Roomiest(width, height, box, across => new(blade, plan, depth, result.Bench?.Prediction, tongue.Words.Pictures, across));
+        (BenchSide side, double factor) = (layout.Side, layout.Scale.Factor);
         Point2 On(Point2 lengthwise) => new(Left + factor * (lengthwise.X - box.From.X), Above + factor * (lengthwise.Y - box.From.Y));
         double hull = On(default).X, bottom = On(box.To).Y;
 
@@ -70,14 +68,46 @@ internal static class BenchPicture
         dimensions.Across(root, new(weight.X, Math.Max(weight.Y, places[2].Y)), bottom + DistanceBelow, tongue.Length(depth, 0));
         dimensions.Across(root, new(places[5].X, Math.Max(places[5].Y, places[4].Y)), bottom + SpanBelow, tongue.Length(span, 0));
         PictureWords words = tongue.Words.Pictures;
-        double end = side.Draw(drawing, dimensions, tongue, factor, hull, bottom + SideBelow, design.Prove.MassKg);
-        drawing.Add(new DrawnStroke("hull", PictureInk.Dashed, [new(hull, Above - 3e-3), new(hull, end)], Closed: false));
-        Say(drawing, $"{words.FromAbove}, {words.Scale(scale.Ratio(tongue))}", new(0, WordsAbove));
+        side.Draw(drawing, dimensions, tongue, factor, layout.SideAt, hull, design.Prove.MassKg);
+        drawing.Add(new DrawnStroke("hull", PictureInk.Dashed, [new(hull, Above - HullAbove), new(hull, bottom + HullBelow)], Closed: false));
+        Say(drawing, $"{words.FromAbove}, {words.Scale(layout.Scale.Ratio(tongue))}", new(0, Base));
         Say(drawing, words.HullPlane, new(hull + 1e-3, Above - 2e-3));
-        Labels labels = new(drawing, new(new(hull, Above - 4e-3), new(width, bottom + 4e-3)));
-        labels.PutBeside(new(words.LeadingEdge), At(0.68 * span, 0), 1e-3, Math.PI / 2);
-        labels.PutBeside(new(words.TrailingEdge), At(0.2 * span, 1), 1e-3, Math.PI / 2);
+        Labels labels = new(drawing, new(new(hull, Above - 4e-3), new(layout.PlanWidth, bottom + SpanBelow)));
+        // Between weight and tip, where neither letters nor dimensions are in the way.
+        double beyond = depth + 0.45 * (span - depth);
+        labels.PutBeside(new(words.LeadingEdge), At(beyond, 0), 1e-3, Math.PI / 2);
+        labels.PutBeside(new(words.TrailingEdge), At(beyond, 1), 1e-3, -Math.PI / 2);
         return drawing;
+    }
+
+    /// <summary>Where the two views lie: side by side or one below the other, whichever makes them larger.</summary>
+    /// <param name="Side">The view from the side.</param>
+    /// <param name="Scale">Scale of both.</param>
+    /// <param name="PlanWidth">Width of the room of the view from above, metres.</param>
+    /// <param name="SideAt">Where the room of the view from the side begins.</param>
+    private sealed record Layout(BenchSide Side, RoundScale Scale, double PlanWidth, Point2 SideAt)
+    {
+        /// <summary>The layout with the larger scale.</summary>
+        /// <param name="width">Width of the room, metres.</param>
+        /// <param name="height">Height of the room, metres.</param>
+        /// <param name="box">The fin from above, true size.</param>
+        /// <param name="side">The view from the side in a room of a width.</param>
+        public static Layout Roomiest(double width, double height, DrawnBox box, Func<double, BenchSide> side)
+        {
+            double half = (width - Between) / 2;
+            BenchSide below = side(width), beside = side(half);
+            double factorBelow = Math.Min((width - Left - Right) / box.Width, (height - Above - SideBelow - below.Fixed) / (box.Height + below.TrueHeight));
+            double factorBeside = Math.Min((half - Left - Right) / box.Width, Math.Min((height - Above - SideBelow) / box.Height, (height - beside.Fixed) / beside.TrueHeight));
+            if (factorBelow >= factorBeside)
+            {
+                RoundScale scale = RoundScale.Largest(factorBelow);
+                return new(below, scale, width, new(0, Above + scale.Factor * box.Height + SideBelow));
+            }
+
+            RoundScale abreast = RoundScale.Largest(factorBeside);
+            double planWidth = Left + abreast.Factor * box.Width + Right;
+            return new(beside, abreast, planWidth, new(planWidth + Between, 0));
+        }
     }
 
     /// <summary>From the side of the fin to the bench: the span to the right, aft down the paper.</summary>

@@ -50,10 +50,11 @@ internal sealed class Labels(Drawing drawing, DrawnBox room)
                 double turn = wanted + (way % 2 == 0 ? way / 2 : -(way + 1) / 2) * Math.Tau / Ways, reach = nearest + step * Step;
                 (double sin, double cos) = Math.SinCos(turn);
                 Point2 middle = place + new Point2(cos * (reach + label.Length / 2), -sin * (reach + label.Height / 2));
-                if (!TryPut(label.Laid(middle), isFree))
+                DrawnStroke? line = reach >= leader ? Leader(label, middle, place) : null;
+                if (line is not null && !IsClearOfWords(line) || !TryPut(label.Laid(middle), isFree))
                     continue;
-                if (reach >= leader)
-                    Lead(label, middle, place);
+                if (line is not null)
+                    drawing.Add(line);
                 return;
             }
         }
@@ -81,12 +82,18 @@ internal sealed class Labels(Drawing drawing, DrawnBox room)
 
     private bool IsInRoom(Point2 p) => p.X >= room.From.X && p.Y >= room.From.Y && p.X <= room.To.X && p.Y <= room.To.Y;
 
-    // From the edge of the words that is nearest to the place.
-    private void Lead(Label label, Point2 middle, Point2 place)
+    private bool IsClearOfWords(DrawnStroke line)
+    {
+        Drawing alone = new();
+        alone.Add(line);
+        return drawing.Items.OfType<DrawnText>().All(text => FreeRoom.IsClear(alone, text, 0));
+    }
+
+    // From the edge of the words that is nearest to the place; null when there is no way to go.
+    private static DrawnStroke? Leader(Label label, Point2 middle, Point2 place)
     {
         Point2 half = new(label.Length / 2 + Rim, label.Height / 2 + Rim);
         Point2 from = new(Math.Clamp(place.X, middle.X - half.X, middle.X + half.X), Math.Clamp(place.Y, middle.Y - half.Y, middle.Y + half.Y));
-        if ((place - from).Length > Rim)
-            drawing.Add(new DrawnStroke("leaders", PictureInk.Thin, [from, place], Closed: false));
+        return (place - from).Length > Rim ? new("leaders", PictureInk.Thin, [from, place], Closed: false) : null;
     }
 }

@@ -69,8 +69,8 @@ internal static class PlatePicture
         Dimensions dimensions = new(drawing, tongue);
         dimensions.Across(new(upperLeft.X, bottom), new(lowerRight.X, bottom), bottom + WidthBelow, tongue.Length(bedX, 0));
         dimensions.Down(upperLeft, new(upperLeft.X, bottom), upperLeft.X - DepthAside, tongue.Length(bedY, 0));
-        Say(tongue.Words.Pictures.FrontOfBed, upperLeft.X, TextAnchor.Start);
-        Say(tongue.Words.Pictures.Scale(scale.Ratio(tongue)), lowerRight.X, TextAnchor.End);
+        Say(tongue.Words.Pictures.FrontOfBed, upperLeft.X + 1e-3, TextAnchor.Start);
+        Say(tongue.Words.Pictures.Scale(scale.Ratio(tongue)), lowerRight.X - 1e-3, TextAnchor.End);
         return drawing;
 
         void Say(string words, double x, TextAnchor anchor) =>

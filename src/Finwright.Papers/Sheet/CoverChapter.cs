@@ -9,8 +9,8 @@ namespace Finwright.Papers.Sheet;
 /// <summary>The first page: what it is, whether to build it, what to take care of.</summary>
 internal static class CoverChapter
 {
-    // The safety box must stand on the same page.
-    private const double PictureHeight = 0.068;
+    // Of the picture: what is left on the page when the safety box and what goes with it stand there too, but no larger or smaller than this.
+    private const double MostHeight = 0.15, LeastHeight = 0.06;
 
     /// <summary>Writes it.</summary>
     public static void Write(SheetPaper paper)
@@ -20,13 +20,17 @@ internal static class CoverChapter
         int failing = paper.Verdicts.Count(verdict => verdict.State == VerdictState.Fails);
         if (failing > 0)
             paper.Flow.Box(words.Failing(failing), [words.FailingWhat]);
-        paper.Flow.Picture(FinViews.Cover(paper.Result, tongue, paper.Flow.Width, PictureHeight), "");
         VerdictWords care = tongue.Words.Verdicts;
-        paper.Flow.Box(words.Safety, [care.Caution(Cautions.Skin), care.Caution(Cautions.Runaway), care.Caution(Cautions.Dust), care.Caution(Cautions.Edges), care.Caution(Cautions.Proof), words.SheetsFirst, words.Estimates]);
-        paper.Flow.Text(words.Beside(tongue.Length(RulerReading.Meant, 0)));
+        string[] safety = [care.Caution(Cautions.Skin), care.Caution(Cautions.Runaway), care.Caution(Cautions.Dust), care.Caution(Cautions.Edges), care.Caution(Cautions.Proof), words.SheetsFirst, words.Estimates];
         int cautions = paper.Result.Findings.Count(finding => finding.Severity == Severity.Caution);
+        List<string> notes = [words.Beside(tongue.Length(RulerReading.Meant, 0))];
         if (cautions > 0)
-            paper.Flow.Text(words.CautionsFound(cautions));
+            notes.Add(words.CautionsFound(cautions));
+        double height = Math.Clamp(paper.Flow.RoomAbove(words.Safety, safety, notes), LeastHeight, MostHeight);
+        paper.Flow.Picture(FinViews.Cover(paper.Result, tongue, paper.Flow.Width, height), "");
+        paper.Flow.Box(words.Safety, safety);
+        foreach (string note in notes)
+            paper.Flow.Text(note);
         Heed(paper);
         Holding(paper);
     }

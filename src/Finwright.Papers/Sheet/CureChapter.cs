@@ -86,7 +86,7 @@ internal static class CureChapter
 
         paper.Flow.Text(words.Expected(Peak(paper, part), tongue.Duration(nominal.Resin.Time)));
         paper.Flow.Blanks(part.Case.Bath is null ? [words.PouredAt, words.HandledAt] : [words.PouredAt, words.IntoWaterAt, words.OutOfWaterAt, words.HandledAt]);
-        paper.Step(words.Measure(words.HottestPlace(tongue.Length(Math.Abs(part.HottestPlace.Y), 0), part.HottestPlace.Y >= 0)));
+        paper.StepAbove(words.Measure(words.HottestPlace(tongue.Length(Math.Abs(part.HottestPlace.Y), 0), part.HottestPlace.Y >= 0)));
         Readings(paper, nominal);
         paper.Flow.Figure(SheetFigures.Cure(paper, part), FigureHeight, words.CureCaption(name));
         Handle(paper, part, name);

@@ -38,7 +38,7 @@ internal static class FitChapter
     private static void Bolts(SheetPaper paper, IReadOnlyList<HardwareItem> bolts)
     {
         (SheetWords words, Tongue tongue) = (paper.Words, paper.Tongue);
-        paper.Step(words.BoltLengths);
+        paper.StepAbove(words.BoltLengths);
         paper.Flow.Table(
             [
                 new(words.BoltColumn, 2.6), new(words.InsideColumn, 1.6, IsNumber: true), new(words.BoardColumn, 1.6), new(words.BuyColumn, 1.6),

@@ -37,7 +37,7 @@ internal static class NeedsChapter
 
         NameWords names = paper.Tongue.Words.Names;
         paper.Flow.Table(
-            [new(words.Done, 1.3), new(words.CountColumn, 1.5, IsNumber: true), new(words.ItemColumn, 4.2), new(words.LengthColumn, 1.6, IsNumber: true), new(words.ToleranceColumn, 3), new(words.PlaceColumn, 3)],
+            [new(words.Done, 1.5), new(words.CountColumn, 1.5, IsNumber: true), new(words.ItemColumn, 4), new(words.LengthColumn, 1.6, IsNumber: true), new(words.ToleranceColumn, 3), new(words.PlaceColumn, 3)],
             [
                 .. paper.Result.Hardware.Select(item => (IReadOnlyList<string>)
                 [

@@ -4,6 +4,7 @@ using Finwright.Making.Pores;
 using Finwright.Making.Quantities;
 using Finwright.Numerics;
 using Finwright.Papers.Pictures;
+using Finwright.Papers.Templates;
 using Finwright.Papers.Words;
 
 namespace Finwright.Papers.Sheet;
@@ -50,7 +51,7 @@ internal static class PourChapter
             [
                 .. part.Ports.Select((port, index) => (IReadOnlyList<string>)
                 [
-                    tongue.Number(index + 1, 0), tongue.Words.Names.Port(port.Name), words.Role(port.IsFeed), tongue.Length(port.Port.Diameter), tongue.Length(port.Depth),
+                    tongue.Number(index + 1, 0), tongue.Words.Names.Port(port.Name), words.Role(port.IsFeed), tongue.Length(port.Port.Diameter), tongue.Length(DrillDepth.FromSkin(paper.Result.Parts!, part, port)),
                 ]),
             ]);
         if (part.ArePortsSuggested)
@@ -85,7 +86,7 @@ internal static class PourChapter
         (SheetWords words, Tongue tongue) = (paper.Words, paper.Tongue);
         IReadOnlyList<Batch> cups = part.Batches.Batches;
         double density = paper.Result.Poured!.Resin.Density;
-        paper.Step(words.PourCups(name, words.Cups(cups.Count), tongue.Grams(cups.Sum(cup => cup.Mass.Value)), tongue.Duration(cups[0].PouringTime)));
+        paper.StepAbove(words.PourCups(name, words.Cups(cups.Count), tongue.Grams(cups.Sum(cup => cup.Mass.Value)), tongue.Duration(cups[0].PouringTime)));
         paper.Flow.Table(
             [
                 new(words.Done, 1.2), new(words.CupColumn, 1.1, IsNumber: true), new(words.ResinColumn, 1.6, IsNumber: true), new(words.HardenerColumn, 1.6, IsNumber: true),

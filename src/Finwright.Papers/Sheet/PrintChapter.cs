@@ -105,7 +105,7 @@ internal static class PrintChapter
         paper.Flow.Picture(SheetPictures.Plate(paper.Result, plate.Number, tongue, paper.Flow.Width, PictureHeight), words.PlateCaption(plate.Number));
         if (plate.Stops.Count > 0)
         {
-            paper.Step(words.SetPauses);
+            paper.StepAbove(words.SetPauses);
             paper.Flow.Table(
                 [new(words.Done, 1.2), new(words.LayerColumn, 1.6, IsNumber: true), new(words.HeightColumn, 1.6, IsNumber: true), new(words.PutInColumn, 5), new(words.RoomColumn, 1.8, IsNumber: true)],
                 [

@@ -11,10 +11,7 @@ namespace Finwright.Papers.Sheet;
 /// <summary>The bench: what to hang where, what should be read, when to stop.</summary>
 internal static class ProveChapter
 {
-    private const double PictureHeight = 0.085, FigureHeight = 0.08;
-
-    // Of the table of readings: it is read at one look.
-    private const double ReadingsHeight = 0.115;
+    private const double PictureHeight = 0.09, FigureHeight = 0.1;
 
     /// <summary>Writes it.</summary>
     public static void Write(SheetPaper paper)
@@ -32,7 +29,7 @@ internal static class ProveChapter
 
         paper.Judge(verdict => paper.Result.StrengthVerdicts.Contains(verdict) && verdict.Code is not ("grounding" or "hum" or "divergence"));
         paper.Step(words.FullCure);
-        paper.Step(words.HoldBase(paper.Design.Base.RootHold));
+        paper.StepAbove(words.HoldBase(paper.Design.Base.RootHold));
         if (prediction is not null)
             paper.Flow.Picture(SheetPictures.Bench(paper.Result, tongue, paper.Flow.Width, PictureHeight), words.BenchCaption);
         paper.Step(words.StandClear, Cautions.Proof);
@@ -42,7 +39,7 @@ internal static class ProveChapter
         paper.Step(words.ReadBefore);
         paper.Step(words.Hang(mass, far, where));
         paper.Step(words.ReadLoaded);
-        paper.Step(words.ReadAfter);
+        paper.StepAbove(words.ReadAfter);
         Readings(paper, prediction);
         if (paper.Result.Vibration is { Dry.Count: > 0 } vibration)
             paper.Step(words.Tap(tongue.List([.. vibration.Dry.Select(hertz => $"{tongue.Number(hertz, 0)} Hz")])));
@@ -68,7 +65,6 @@ internal static class ProveChapter
 
         rows.Add(Row(words.LoadTurn, prediction?.AtLoad.Twist, Turn));
         rows.Add(Row(words.TipTurn, prediction?.AtTip.Twist, Turn));
-        paper.Flow.Need(ReadingsHeight);
         paper.Flow.Table(
             [
                 new(words.ReadAtColumn, 3.2), new(words.PredictedColumn(tongue.LengthUnit), 1.7, IsNumber: true), new(words.RangeColumn, 2, IsNumber: true), new(words.PassColumn, 2.1, IsNumber: true),

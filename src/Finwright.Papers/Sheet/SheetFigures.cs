@@ -17,7 +17,7 @@ internal static class SheetFigures
         CureCurveWords words = paper.Words.CureCurves with { Culture = Culture(paper.Tongue) };
         if (paper.Tongue.Units == PaperUnits.Inch)
             words = words with { Degrees = kelvin => 1.8 * (kelvin - Celsius) + 32, Unit = "°F" };
-        return CureCurvesFigure.Draw($"{paper.Design.Name}, {paper.Part(part.Name)}", part.Band, paper.Result.Cured!.Softening, part.Case.Bath, words);
+        return CureCurvesFigure.Draw(paper.Words.CureTitle(paper.Design.Name, paper.Part(part.Name)), part.Band, paper.Result.Cured!.Softening, part.Case.Bath, words);
     }
 
     /// <summary>How far the blade bends along the span.</summary>
@@ -26,7 +26,7 @@ internal static class SheetFigures
         BenchFigureWords words = paper.Words.BenchCurves with { Culture = Culture(paper.Tongue), Mass = kilograms => paper.Tongue.Mass(kilograms) };
         if (paper.Tongue.Units == PaperUnits.Inch)
             words = words with { Lengths = metres => metres / Inch, Unit = paper.Tongue.LengthUnit };
-        return BenchFigure.Draw(paper.Design.Name, prediction, words);
+        return BenchFigure.Draw(paper.Words.BenchTitle(paper.Design.Name), prediction, words);
     }
 
     /// <summary>Numbers as the reader has them: only the decimal mark differs.</summary>

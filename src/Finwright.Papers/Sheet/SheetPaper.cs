@@ -56,11 +56,12 @@ internal sealed class SheetPaper
     /// <summary>Writes a step.</summary>
     /// <param name="step">What to do and why.</param>
     /// <param name="cautions">What to take care of, in the words of <see cref="Making.Quantities.Cautions"/>.</param>
-    public void Step(StepWords step, params string[] cautions)
-    {
-        Ticks++;
-        Flow.Step(step.Text, step.Reason, [.. cautions.Select(Tongue.Words.Verdicts.Caution)]);
-    }
+    public void Step(StepWords step, params string[] cautions) => Step(step, cautions, keepsNext: false);
+
+    /// <summary>Writes a step to which the picture or table below it belongs: both stay on one page.</summary>
+    /// <param name="step">What to do and why.</param>
+    /// <param name="cautions">What to take care of, in the words of <see cref="Making.Quantities.Cautions"/>.</param>
+    public void StepAbove(StepWords step, params string[] cautions) => Step(step, cautions, keepsNext: true);
 
     /// <summary>An entry of a table that becomes a box to tick.</summary>
     public string Tick()
@@ -108,4 +109,10 @@ internal sealed class SheetPaper
 
     /// <summary>Everything of a kind to buy or cut.</summary>
     public IReadOnlyList<HardwareItem> Bought(HardwareKind kind) => [.. Result.Hardware.Where(item => item.Kind == kind)];
+
+    private void Step(StepWords step, string[] cautions, bool keepsNext)
+    {
+        Ticks++;
+        Flow.Step(step.Text, step.Reason, [.. cautions.Select(Tongue.Words.Verdicts.Caution)], keepsNext);
+    }
 }

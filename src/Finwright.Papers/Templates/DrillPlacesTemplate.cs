@@ -19,14 +19,11 @@ internal static class DrillPlacesTemplate
     /// <param name="Part">The part.</param>
     /// <param name="Number">Its number among the part's ports, from 1.</param>
     /// <param name="Port">The port.</param>
-    /// <param name="Mouth">Where its middle meets the core, design axes, metres.</param>
     /// <param name="Outward">Unit vector out of the part, design axes.</param>
     /// <param name="Skin">Where its middle meets the skin, design axes, metres.</param>
-    private sealed record Place(PartPoured Part, int Number, PouredPort Port, Point3 Mouth, Point3 Outward, Point3 Skin)
+    /// <param name="Drilled">How deep the drill goes from the skin, metres.</param>
+    private sealed record Place(PartPoured Part, int Number, PouredPort Port, Point3 Outward, Point3 Skin, double Drilled)
     {
-        /// <summary>How deep the drill goes from the skin, metres.</summary>
-        public double Drilled => (Skin - Mouth).Length + Port.Depth;
-
         /// <summary>Whether it is seen from one side: a port through an edge is seen from both.</summary>
         public bool IsSeenFrom(bool starboard) => starboard ? Outward.Z > -Sideways : Outward.Z < Sideways;
     }
@@ -58,13 +55,8 @@ internal static class DrillPlacesTemplate
         return sheet.Finish("drill-places", words.DrillTitle, words.DrillUse);
     }
 
-    private static Place Placed(TemplateFin fin, PartPoured part, PouredPort port, int number)
-    {
-        Point3 mouth = part.InMesh(port.Port.Mouth), outward = part.Layers.ToLayers.RigidInverse().Turn(port.Port.Outward);
-        // A dimple is known; else the wall is as thick as it is printed, measured square to the skin.
-        Point3 skin = fin.Parts.Ports.FirstOrDefault(dimple => string.Equals(dimple.Name, port.Name, StringComparison.Ordinal))?.Centre ?? mouth + part.Layers.Settings.WallThickness * outward;
-        return new(part, number, port, mouth, outward, skin);
-    }
+    private static Place Placed(TemplateFin fin, PartPoured part, PouredPort port, int number) =>
+        new(part, number, port, DrillDepth.Outward(part, port), DrillDepth.Skin(fin.Parts, part, port), DrillDepth.FromSkin(fin.Parts, part, port));
 
     private static double FromLeading(TemplateFin fin, double x) => x - fin.Blade.Outline.LeadingEdge(0);
 

@@ -80,6 +80,9 @@ public abstract partial class SheetWords
     /// <summary>What the figure shows.</summary>
     public abstract string CureCaption(string part);
 
+    /// <summary>Title of the figure of a cure.</summary>
+    public abstract string CureTitle(string fin, string part);
+
     /// <summary>What the figure of a cure says, in °C.</summary>
     public abstract CureCurveWords CureCurves { get; }
 

@@ -50,7 +50,7 @@ public abstract partial class SheetWords
     /// <summary>Its diameter.</summary>
     public abstract string DiameterColumn { get; }
 
-    /// <summary>How deep it goes into the core.</summary>
+    /// <summary>How deep it is drilled, from the skin.</summary>
     public abstract string DepthColumn { get; }
 
     /// <summary>Feed or vent.</summary>

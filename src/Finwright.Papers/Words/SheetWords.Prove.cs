@@ -109,6 +109,9 @@ public abstract partial class SheetWords
     /// <summary>What the figure shows.</summary>
     public abstract string BendCaption { get; }
 
+    /// <summary>Title of the figure of the bench.</summary>
+    public abstract string BenchTitle(string fin);
+
     /// <summary>What the figure of the bench says, in millimetres.</summary>
     public abstract BenchFigureWords BenchCurves { get; }
 

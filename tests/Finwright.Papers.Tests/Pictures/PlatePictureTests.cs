@@ -11,14 +11,14 @@ public sealed class PlatePictureTests
     [Fact]
     public void Bed_and_parts_are_as_large_and_where_they_are_on_the_printer()
     {
-        foreach ((_, Func<AssessmentResult> made) in DrawnFins.All)
+        foreach ((_, Func<AssessmentResult> made) in PictureFins.All)
         {
             AssessmentResult fin = made();
             double bedX = 1e-3 * fin.Design!.Print.BedXMm, bedY = 1e-3 * fin.Design.Print.BedYMm, margin = 1e-3 * fin.Design.Print.EdgeMarginMm;
             foreach (Plate plate in fin.Parts!.Plates)
             {
-                Drawing drawing = SheetPictures.Plate(fin, plate.Number, DrawnFins.Speaking(PaperLanguage.English), 0.17, 0.11);
-                DrawnBox bed = DrawnFins.Layer(drawing, PlatePicture.BedLayer), room = DrawnFins.Layer(drawing, PlatePicture.RoomLayer), parts = DrawnFins.Layer(drawing, PlatePicture.PartLayer);
+                Drawing drawing = SheetPictures.Plate(fin, plate.Number, PictureFins.Speaking(PaperLanguage.English), 0.17, 0.11);
+                DrawnBox bed = PictureFins.Layer(drawing, PlatePicture.BedLayer), room = PictureFins.Layer(drawing, PlatePicture.RoomLayer), parts = PictureFins.Layer(drawing, PlatePicture.PartLayer);
                 double scale = bed.Width / bedX;
                 Assert.Equal(bedY, bed.Height / scale, 12);
                 Assert.Equal(bedX - 2 * margin, room.Width / scale, 12);
@@ -32,12 +32,12 @@ public sealed class PlatePictureTests
                 // The front of the bed lies at the lower edge.
                 Assert.Equal(places.Min(p => p.Y), (bed.To.Y - parts.To.Y) / scale, dot);
                 Assert.Equal(places.Max(p => p.Y), (bed.To.Y - parts.From.Y) / scale, dot);
-                Assert.All(plate.Parts, one => Assert.Contains(DrawnFins.Speaking(PaperLanguage.English).Words.Names.Part(one.Part.Name), DrawnFins.Words(drawing), StringComparer.Ordinal));
+                Assert.All(plate.Parts, one => Assert.Contains(PictureFins.Speaking(PaperLanguage.English).Words.Names.Part(one.Part.Name), PictureFins.Words(drawing), StringComparer.Ordinal));
             }
         }
     }
 
     [Fact]
     public void A_plate_that_there_is_not_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => SheetPictures.Plate(MadeFins.Sandbar, 99, DrawnFins.Speaking(PaperLanguage.English), 0.1, 0.1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SheetPictures.Plate(MadeFins.Sandbar, 99, PictureFins.Speaking(PaperLanguage.English), 0.1, 0.1));
 }

@@ -8,7 +8,7 @@ namespace Finwright.Papers.Tests.Pictures;
 
 public sealed class StripPictureTests
 {
-    private static readonly Tongue English = DrawnFins.Speaking(PaperLanguage.English);
+    private static readonly Tongue English = PictureFins.Speaking(PaperLanguage.English);
 
     [Fact]
     public void Slot_and_sheet_are_as_the_design_has_them()
@@ -16,7 +16,7 @@ public sealed class StripPictureTests
         AssessmentResult fin = MadeFins.Sandbar;
         Strip strip = fin.Design!.Shape.Strip!;
         Drawing drawing = SheetPictures.Strip(fin, English, 0.17, 0.11)!;
-        DrawnBox slot = DrawnFins.Layer(drawing, StripPicture.SlotLayer), sheet = DrawnFins.Layer(drawing, StripPicture.SheetLayer);
+        DrawnBox slot = PictureFins.Layer(drawing, StripPicture.SlotLayer), sheet = PictureFins.Layer(drawing, StripPicture.SheetLayer);
         double scale = slot.Width / (1e-3 * strip.SlotDepthMm);
         Assert.Equal(1e-3 * (strip.SlotDepthMm + strip.OverhangMm), sheet.Width / scale, 1e-9);
         Assert.Equal(1e-3 * strip.OverhangMm, (sheet.To.X - slot.To.X) / scale, 1e-9);

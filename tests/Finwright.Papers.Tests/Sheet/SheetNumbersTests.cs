@@ -6,6 +6,7 @@ using Finwright.Making.Cure;
 using Finwright.Making.Pores;
 using Finwright.Making.Printing;
 using Finwright.Numerics;
+using Finwright.Papers.Templates;
 using Finwright.Papers.Words;
 using Finwright.Strength.Bench;
 
@@ -90,7 +91,7 @@ public sealed class SheetNumbersTests
         foreach (PartPoured part in Fin.Poured.Parts)
         {
             foreach ((int index, PouredPort port) in part.Ports.Index())
-                ReadSheet.Stands($"{index + 1}{Tongue.Words.Names.Port(port.Name)}{Words.Role(port.IsFeed)}{Tongue.Length(port.Port.Diameter)}{Tongue.Length(port.Depth)}", pour);
+                ReadSheet.Stands($"{index + 1}{Tongue.Words.Names.Port(port.Name)}{Words.Role(port.IsFeed)}{Tongue.Length(port.Port.Diameter)}{Tongue.Length(DrillDepth.FromSkin(Fin.Parts!, part, port))}", pour);
             foreach (Batch cup in part.Batches.Batches)
                 ReadSheet.Stands($"{cup.Number}{Tongue.Grams(cup.ResinMass!.Value.Value, 1)}{Tongue.Grams(cup.HardenerMass!.Value.Value, 1)}{Tongue.Grams(cup.Mass.Value, 1)}", pour);
             ReadSheet.Stands(Tongue.Words.Names.Attitude(part.Held(part.Attitude)), pour);

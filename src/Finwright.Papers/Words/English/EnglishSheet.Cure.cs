@@ -36,6 +36,8 @@ internal sealed partial class EnglishSheet
 
     public override StepWords ClosePorts => new("Cut tubes and beads off flush, fill the ports and every dent with thickened epoxy", "An open port drinks water.");
 
+    public override string CureTitle(string fin, string part) => $"{fin}, {part}: temperature while it cures";
+
     public override CureCurveWords CureCurves => CureCurveWords.English;
 
     public override string CureSentence(string part, string peak, string after) => $"The warmest part, the {part}, should peak at {peak} after {after}.";

@@ -12,7 +12,7 @@ internal sealed partial class EnglishSheet
 
     public override string ItemColumn => "what";
 
-    public override string CountColumn => "number";
+    public override string CountColumn => "count";
 
     public override string LengthColumn => "length";
 

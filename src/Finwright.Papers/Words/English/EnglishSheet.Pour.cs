@@ -20,7 +20,7 @@ internal sealed partial class EnglishSheet
 
     public override string DiameterColumn => "drill";
 
-    public override string DepthColumn => "into the core";
+    public override string DepthColumn => "deep, from the skin";
 
     public override string PortsSuggested => "The part has no ports of its own: the picture shows where to drill.";
 
@@ -73,11 +73,11 @@ internal sealed partial class EnglishSheet
 
     public override StepWords Hold(string part, string attitude) => new($"Hold the {part} with the {attitude}, as the picture shows, and fix it there", "Held otherwise, air stays where no vent is.");
 
-    public override string PourCaption(string part) => $"The {part} held for the pour: ports by their numbers, the feed filled in.";
+    public override string PourCaption(string part) => $"The {part} held for the pour: ports by their numbers, the feed filled in. How deep to drill stands in the table, from the skin.";
 
     public override string Role(bool isFeed) => isFeed ? "feed" : "vent";
 
-    public override StepWords DrillPorts(string part) => new($"Drill the ports of the {part}: feel the drill come through the wall, then go as much deeper as the table says; mark that depth on the drill with tape", "The infill parts the inside into two rooms that never meet; only a deep enough hole opens both.");
+    public override StepWords DrillPorts(string part) => new($"Drill the ports of the {part} as deep as the table says, from the skin: through the wall and on into the core; mark that depth on the drill with tape", "The infill parts the inside into two rooms that never meet; only a deep enough hole opens both.");
 
     public override StepWords SetReservoir(string millilitres, string head) => new($"Fix tube and funnel to port 1; keep the funnel {head} above the highest point of the part; plan {millilitres} to stand in funnel and tubes at the end", "The height presses the resin through the pores, and what stands there tops them up.");
 

@@ -52,6 +52,8 @@ internal sealed partial class EnglishSheet
 
     public override string BendCaption => "Deflection along the span under the weight, as predicted.";
 
+    public override string BenchTitle(string fin) => $"{fin}: the bench test";
+
     public override BenchFigureWords BenchCurves => BenchFigureWords.English;
 
     public override string Sail => "First sail";

@@ -69,7 +69,7 @@ internal sealed partial class EnglishTemplates : TemplateWords
     public override string DrillTitle => "Places to drill";
 
     public override string DrillUse =>
-        "Lay the paper on the side that it names, outline on outline, and prick the crosses through. Drill by hand with a stop on the drill, slowly, so that the plastic does not melt; wear eye protection. Keep clear of what lies inside. "
+        "Lay the paper on the side that it names, outline on outline, and prick the crosses through. Drill by hand with a stop on the drill, as deep as the table says, from the skin; slowly, so that the plastic does not melt; wear eye protection. Keep clear of what lies inside. "
         + "Bores and pockets are printed; they are shown so that you can check them. Depths with a minus lie above the hull.";
 
     public override string SeenFrom(bool starboard) => starboard ? "Starboard side" : "Port side";
@@ -96,7 +96,7 @@ internal sealed partial class EnglishTemplates : TemplateWords
 
     public override string DiameterHead => "Ø";
 
-    public override string DrillDepthHead => "Drill deep";
+    public override string DrillDepthHead => "Deep from skin";
 
     public override string AngleHead => "To blade plane";
 

@@ -36,6 +36,8 @@ internal sealed partial class GermanSheet
 
     public override StepWords ClosePorts => new("Schläuche und Tropfen bündig abschneiden, Anschlüsse und jede Delle mit angedicktem Epoxid füllen", "Ein offener Anschluss zieht Wasser.");
 
+    public override string CureTitle(string fin, string part) => $"{fin}, {part}: Temperatur beim Aushärten";
+
     public override CureCurveWords CureCurves { get; } = new()
     {
         Time = "Zeit, h",

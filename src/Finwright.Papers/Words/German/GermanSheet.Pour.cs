@@ -20,7 +20,7 @@ internal sealed partial class GermanSheet
 
     public override string DiameterColumn => "Bohrer";
 
-    public override string DepthColumn => "in den Kern";
+    public override string DepthColumn => "tief, ab der Haut";
 
     public override string PortsSuggested => "Das Teil hat keine eigenen Anschlüsse: Das Bild zeigt, wo zu bohren ist.";
 
@@ -73,11 +73,11 @@ internal sealed partial class GermanSheet
 
     public override StepWords Hold(string part, string attitude) => new($"{part} so halten und festmachen, wie das Bild zeigt: {attitude}", "Anders gehalten, bleibt Luft, wo keine Entlüftung ist.");
 
-    public override string PourCaption(string part) => $"{part}, zum Füllen gehalten: die Anschlüsse mit ihren Nummern, der Zulauf ausgefüllt.";
+    public override string PourCaption(string part) => $"{part}, zum Füllen gehalten: die Anschlüsse mit ihren Nummern, der Zulauf ausgefüllt. Wie tief zu bohren ist, steht in der Tabelle, ab der Haut.";
 
     public override string Role(bool isFeed) => isFeed ? "Zulauf" : "Entlüftung";
 
-    public override StepWords DrillPorts(string part) => new($"{part}, Anschlüsse bohren: spüren, wie der Bohrer durch die Wand kommt, dann so viel tiefer, wie die Tabelle sagt; diese Tiefe mit Klebeband am Bohrer anzeichnen", "Die Füllung teilt das Innere in zwei Räume, die sich nie treffen; nur ein Loch, das tief genug ist, öffnet beide.");
+    public override StepWords DrillPorts(string part) => new($"{part}, Anschlüsse bohren: so tief, wie die Tabelle sagt, ab der Haut: durch die Wand und weiter in den Kern; diese Tiefe mit Klebeband am Bohrer anzeichnen", "Die Füllung teilt das Innere in zwei Räume, die sich nie treffen; nur ein Loch, das tief genug ist, öffnet beide.");
 
     public override StepWords SetReservoir(string millilitres, string head) => new($"Schlauch und Trichter an Anschluss 1 festmachen; den Trichter {head} über dem höchsten Punkt des Teils halten; am Ende sollen {millilitres} in Trichter und Schläuchen stehen", "Die Höhe drückt das Harz durch die Poren, und was dort steht, füllt sie nach.");
 

@@ -52,6 +52,8 @@ internal sealed partial class GermanSheet
 
     public override string BendCaption => "Durchbiegung entlang der Spannweite unter dem Gewicht, wie vorhergesagt.";
 
+    public override string BenchTitle(string fin) => $"{fin}: Prüfung an der Werkbank";
+
     public override BenchFigureWords BenchCurves { get; } = new()
     {
         Depth = "Tiefe unter der Brettebene",

@@ -69,7 +69,7 @@ internal sealed partial class GermanTemplates : TemplateWords
     public override string DrillTitle => "Bohrstellen";
 
     public override string DrillUse =>
-        "Das Papier auf die genannte Seite legen, Umriss auf Umriss, und die Kreuze durchstechen. Von Hand und mit Tiefenanschlag bohren, langsam, damit der Kunststoff nicht schmilzt; Schutzbrille tragen. Abstand zu dem halten, was innen liegt. "
+        "Das Papier auf die genannte Seite legen, Umriss auf Umriss, und die Kreuze durchstechen. Von Hand und mit Tiefenanschlag bohren, so tief, wie die Tabelle sagt, ab der Haut; langsam, damit der Kunststoff nicht schmilzt; Schutzbrille tragen. Abstand zu dem halten, was innen liegt. "
         + "Bohrungen und Taschen sind gedruckt; sie stehen hier, damit sie sich prüfen lassen. Tiefen mit Minus liegen über dem Rumpf.";
 
     public override string SeenFrom(bool starboard) => starboard ? "Steuerbordseite" : "Backbordseite";
@@ -96,7 +96,7 @@ internal sealed partial class GermanTemplates : TemplateWords
 
     public override string DiameterHead => "Ø";
 
-    public override string DrillDepthHead => "Bohrtiefe";
+    public override string DrillDepthHead => "Tief ab Haut";
 
     public override string AngleHead => "Zur Blattebene";
 

@@ -7,11 +7,11 @@ using Finwright.Papers.Words;
 namespace Finwright.Papers.Tests.Pictures;
 
 /// <summary>The demo designs and everything that is drawn of them.</summary>
-internal static class DrawnFins
+internal static class PictureFins
 {
-    /// <summary>The demos by name.</summary>
+    /// <summary>A fin in one blade with a strip, and one in parts with rods, by name.</summary>
     public static IReadOnlyList<(string Name, Func<AssessmentResult> Made)> All { get; } =
-        [("fairway", () => MadeFins.Fairway), ("sandbar", () => MadeFins.Sandbar), ("eelgrass", () => MadeFins.Eelgrass)];
+        [("fairway", () => MadeFins.Fairway), ("sandbar", () => MadeFins.Sandbar)];
 
     public static Tongue Speaking(PaperLanguage language) => new(new() { Language = language, Date = new(2026, 11, 27), ProgramVersion = "1.0" });
 
