@@ -4,7 +4,7 @@ namespace Finwright.Papers.Pages;
 internal static class TextMeasure
 {
     // Letters of a unit with what stands behind it. Other short words after a number stay with it too, which harms nothing.
-    private const int LongestUnit = 5;
+    private const int LongestUnit = 6;
 
     /// <summary>Width of a text, in the unit of the size.</summary>
     /// <param name="text">The text.</param>

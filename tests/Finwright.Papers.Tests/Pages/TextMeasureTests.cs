@@ -45,11 +45,21 @@ public sealed class TextMeasureTests
     }
 
     [Fact]
-    public void A_number_and_its_unit_stay_on_one_line_when_a_fixed_blank_joins_them()
+    public void A_number_and_its_unit_stay_on_one_line()
     {
         double room = TextMeasure.Width("about 12.3", 1) + 0.2;
         Assert.Equal(["about", "12.3\u00a0mm"], TextMeasure.Lines("about 12.3\u00a0mm", room, 1));
-        Assert.Equal(["about 12.3", "mm"], TextMeasure.Lines("about 12.3 mm", room, 1));
+        Assert.Equal(["about", "12.3 mm"], TextMeasure.Lines("about 12.3 mm", room, 1));
+        // A longer word is no unit.
+        Assert.Equal(["about 12.3", "quarters"], TextMeasure.Lines("about 12.3 quarters", room, 1));
+    }
+
+    [Fact]
+    public void A_number_and_its_unit_part_when_no_line_holds_both()
+    {
+        double room = TextMeasure.Width("12345.6", 1) + 0.2;
+        Assert.Equal(["12345.6", "lbf·in"], TextMeasure.Lines("12345.6 lbf·in", room, 1));
+        Assert.Equal(["12345.6", "mm"], TextMeasure.Lines("12345.6 mm", room, 1));
     }
 
     [Fact]
