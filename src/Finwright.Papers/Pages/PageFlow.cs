@@ -10,7 +10,7 @@ public sealed class PageFlow
     /// <summary>An entry of a table that becomes a box to tick.</summary>
     public const string TickEntry = "☐";
 
-    // Of the room of a page: a table no higher than this is not broken.
+    // Of the room of a page: tables and blanks no higher than this are not broken.
     private const double WholeTable = 0.3;
 
     // Above a picture, metres.
@@ -125,8 +125,12 @@ public sealed class PageFlow
         Add(all, heads);
     }
 
-    /// <summary>Lines to write on: each with a word before it.</summary>
-    public void Blanks(IReadOnlyList<string> labels) => Add(BlankSlices.Of(labels, Width));
+    /// <summary>Lines to write on: each with a word before it. A few of them are not parted.</summary>
+    public void Blanks(IReadOnlyList<string> labels)
+    {
+        IReadOnlyList<Slice> rows = BlankSlices.Of(labels, Width);
+        Add(HeightOf(rows, isFresh: true) <= WholeTable * PageHeight ? [.. rows.Select((row, i) => row with { KeepsNext = i < rows.Count - 1 })] : rows);
+    }
 
     /// <summary>A drawing in the middle of the column, in its own size, with words below it.</summary>
     /// <param name="drawing">The drawing.</param>

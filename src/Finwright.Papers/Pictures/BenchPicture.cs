@@ -94,13 +94,11 @@ internal static class BenchPicture
         /// <param name="side">The view from the side in a room of a width.</param>
         public static Layout Roomiest(double width, double height, DrawnBox box, Func<double, BenchSide> side)
         {
-            // Narrower than this, words of one view would run into the other.
-            const double leastAbreast = 65e-3;
             double half = (width - Between) / 2;
             BenchSide below = side(width), beside = side(half);
             double factorBelow = Math.Min((width - Left - Right) / box.Width, (height - Above - SideBelow - below.Fixed) / (box.Height + below.TrueHeight));
             double factorBeside = Math.Min((half - Left - Right) / box.Width, Math.Min((height - Above - SideBelow) / box.Height, (height - beside.Fixed) / beside.TrueHeight));
-            if (half < leastAbreast || factorBelow >= factorBeside)
+            if (factorBelow >= factorBeside)
             {
                 RoundScale scale = RoundScale.Largest(factorBelow);
                 return new(below, scale, width, new(0, Above + scale.Factor * box.Height + SideBelow));

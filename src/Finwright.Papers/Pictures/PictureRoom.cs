@@ -6,14 +6,17 @@ internal static class PictureRoom
     /// <summary>Least width and height of most pictures, metres.</summary>
     public const double Least = 50e-3;
 
-    /// <summary>Least width and height of the bench, which shows two views, metres.</summary>
-    public const double LeastOfBench = 80e-3;
+    /// <summary>Least width of the bench, which shows two views side by side, metres.</summary>
+    public const double LeastBenchWidth = 140e-3;
 
-    public static void Check(double width, double height, double least = Least)
+    /// <summary>Least height of the bench, metres.</summary>
+    public const double LeastBenchHeight = 80e-3;
+
+    public static void Check(double width, double height, double leastWidth = Least, double leastHeight = Least)
     {
-        if (!(width >= least && double.IsFinite(width)))
-            throw new ArgumentOutOfRangeException(nameof(width), width, $"The picture needs a room {least} m wide or wider.");
-        if (!(height >= least && double.IsFinite(height)))
-            throw new ArgumentOutOfRangeException(nameof(height), height, $"The picture needs a room {least} m high or higher.");
+        if (!(width >= leastWidth && double.IsFinite(width)))
+            throw new ArgumentOutOfRangeException(nameof(width), width, $"The picture needs a room {leastWidth} m wide or wider.");
+        if (!(height >= leastHeight && double.IsFinite(height)))
+            throw new ArgumentOutOfRangeException(nameof(height), height, $"The picture needs a room {leastHeight} m high or higher.");
     }
 }

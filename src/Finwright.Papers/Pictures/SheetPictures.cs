@@ -34,11 +34,11 @@ public static class SheetPictures
     /// <summary>The fin held for the bench: weight, its distance, places to read lettered A to F.</summary>
     /// <param name="result">A fin whose blade and solids were worked out; bent as predicted when the bench was.</param>
     /// <param name="tongue">How it speaks.</param>
-    /// <param name="width">Width of the room, metres, 80 mm or more.</param>
+    /// <param name="width">Width of the room, metres, 140 mm or more.</param>
     /// <param name="height">Height of the room, metres, 80 mm or more.</param>
     public static Drawing Bench(AssessmentResult result, Tongue tongue, double width, double height)
     {
-        PictureRoom.Check(width, height, PictureRoom.LeastOfBench);
+        PictureRoom.Check(width, height, PictureRoom.LeastBenchWidth, PictureRoom.LeastBenchHeight);
         return BenchPicture.Draw(result, tongue, width, height);
     }
 

@@ -11,7 +11,7 @@ namespace Finwright.Papers.Sheet;
 /// <summary>The bench: what to hang where, what should be read, when to stop.</summary>
 internal static class ProveChapter
 {
-    private const double PictureHeight = 0.09, FigureHeight = 0.1;
+    private const double PictureHeight = 0.09, FigureHeight = 0.09;
 
     /// <summary>Writes it.</summary>
     public static void Write(SheetPaper paper)
@@ -67,7 +67,7 @@ internal static class ProveChapter
         rows.Add(Row(words.TipTurn, prediction?.AtTip.Twist, Turn));
         paper.Flow.Table(
             [
-                new(words.ReadAtColumn, 3.2), new(words.PredictedColumn(tongue.LengthUnit), 1.7, IsNumber: true), new(words.RangeColumn, 2, IsNumber: true), new(words.PassColumn, 2.1, IsNumber: true),
+                new(words.ReadAtColumn, 2.9), new(words.PredictedColumn(tongue.LengthUnit), 1.7, IsNumber: true), new(words.RangeColumn, 2.4, IsNumber: true), new(words.PassColumn, 2.1, IsNumber: true),
                 new(words.BeforeColumn, 1.5), new(words.LoadedColumn, 1.5), new(words.AfterwardsColumn, 1.5), new(words.DifferenceColumn, 1.7),
             ],
             rows, boxed: true);

@@ -22,7 +22,7 @@ internal static class PictureFins
             yield return ($"plate-{number}", SheetPictures.Plate(result, number, tongue, width, height));
         foreach (string part in result.Poured!.Parts.Select(part => part.Name))
             yield return ($"pour-{part.Replace(' ', '-')}", SheetPictures.Pour(result, part, tongue, width, height));
-        yield return ("bench", SheetPictures.Bench(result, tongue, Math.Max(width, PictureRoom.LeastOfBench), Math.Max(height, PictureRoom.LeastOfBench)));
+        yield return ("bench", SheetPictures.Bench(result, tongue, Math.Max(width, PictureRoom.LeastBenchWidth), Math.Max(height, PictureRoom.LeastBenchHeight)));
         if (SheetPictures.Strip(result, tongue, width, height) is { } strip)
             yield return ("strip", strip);
     }

@@ -73,7 +73,7 @@ internal sealed partial class EnglishSheet
 
     public override StepWords Hold(string part, string attitude) => new($"Hold the {part} with the {attitude}, as the picture shows, and fix it there", "Held otherwise, air stays where no vent is.");
 
-    public override string PourCaption(string part) => $"The {part} held for the pour: ports by their numbers, the feed filled in. How deep to drill stands in the table, from the skin.";
+    public override string PourCaption(string part) => $"The {part} held for the pour: ports by their numbers, the feed filled in.";
 
     public override string Role(bool isFeed) => isFeed ? "feed" : "vent";
 

@@ -73,7 +73,7 @@ internal sealed partial class GermanSheet
 
     public override StepWords Hold(string part, string attitude) => new($"{part} so halten und festmachen, wie das Bild zeigt: {attitude}", "Anders gehalten, bleibt Luft, wo keine Entlüftung ist.");
 
-    public override string PourCaption(string part) => $"{part}, zum Füllen gehalten: die Anschlüsse mit ihren Nummern, der Zulauf ausgefüllt. Wie tief zu bohren ist, steht in der Tabelle, ab der Haut.";
+    public override string PourCaption(string part) => $"{part}, zum Füllen gehalten: die Anschlüsse mit ihren Nummern, der Zulauf ausgefüllt.";
 
     public override string Role(bool isFeed) => isFeed ? "Zulauf" : "Entlüftung";
 
