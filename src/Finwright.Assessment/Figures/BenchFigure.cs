@@ -52,23 +52,29 @@ public static class BenchFigure
         ];
         foreach ((int index, var edge) in edges.Index())
         {
-            figure.Series.Add(FigureSheet.Line(bench.Along.Select(section => new DataPoint(say.Lengths(section.Depth), say.Lengths(edge.Along(section)))), edge.Colour, edge.Style, edge.Style is LineStyle.Solid ? 2 : 1.25));
+            figure.Series.Add(FigureSheet.Line(bench.Along.Select(section => new DataPoint(say.Lengths(section.Depth), say.Lengths(edge.Along(section)))), edge.Colour, edge.Style, Thickness(edge.Style)));
             foreach (StationBend station in (StationBend[])[bench.AtLoad, bench.AtTip])
                 Bar(figure, say.Lengths(station.Depth) + (index - 1) * Apart * span, edge.At(station), edge.Colour, say, BarEnd * span);
         }
 
         figure.Annotations.Add(new LineAnnotation { Type = LineAnnotationType.Vertical, X = say.Lengths(bench.Load.Depth), Color = FigureSheet.Tight, LineStyle = LineStyle.Dot, StrokeThickness = 1 });
         FigureSheet.Name(figure, new(say.Lengths(bench.Load.Depth), deflection.Maximum), say.Weight(say.Mass(bench.Load.Mass)), FigureSheet.Tight, HorizontalAlignment.Left, VerticalAlignment.Bottom, reversed: true);
-        Names(figure, [.. edges.Select(edge => (say.Lengths(edge.At(bench.AtTip).Value), edge.Name, edge.Colour))], (1 + Air) * span, deflection);
+        Names(figure, [.. edges.Select(edge => (say.Lengths(edge.At(bench.AtTip).Value), edge.Name, edge.Colour, edge.Style))], (1 + Air) * span, deflection);
         Ranged middle = bench.AtTip.MidChord;
         return FigureSheet.Finish(figure, say.Sentence(say.Length(middle.Value), say.Length(middle.Low), say.Length(middle.High)), notes);
     }
 
+    // Of bars and lines: near the root an edge may move the other way.
     private static IEnumerable<double> Ends(BenchPrediction bench, BenchFigureWords say) =>
-        from station in (StationBend[])[bench.AtLoad, bench.AtTip]
-        from edge in (Ranged[])[station.LeadingEdge, station.MidChord, station.TrailingEdge]
-        from end in (double[])[edge.Low, edge.High]
-        select say.Lengths(end);
+    [
+        .. from section in bench.Along
+           from end in (double[])[section.LeadingEdge, section.MidChord, section.TrailingEdge]
+           select say.Lengths(end),
+        .. from station in (StationBend[])[bench.AtLoad, bench.AtTip]
+           from edge in (Ranged[])[station.LeadingEdge, station.MidChord, station.TrailingEdge]
+           from end in (double[])[edge.Low, edge.High]
+           select say.Lengths(end),
+    ];
 
     private static void Bar(PlotModel figure, double x, Ranged range, OxyColor colour, BenchFigureWords say, double half)
     {
@@ -80,16 +86,18 @@ public static class BenchFigure
         }
     }
 
-    /// <summary>Names at the ends of the lines, spread so that none stands close to another, each with a leader.</summary>
-    private static void Names(PlotModel figure, (double Height, string Name, OxyColor Colour)[] ends, double last, Axis deflection)
+    /// <summary>Names near the ends of the lines, spread so that none stands close to another; a piece of each line before its name tells which it is, as lines meet at the tip.</summary>
+    private static void Names(PlotModel figure, (double Height, string Name, OxyColor Colour, LineStyle Style)[] ends, double last, Axis deflection)
     {
-        (double Height, string Name, OxyColor Colour)[] down = [.. ends.OrderBy(end => end.Height).ThenBy(end => end.Name, StringComparer.Ordinal)];
+        (double Height, string Name, OxyColor Colour, LineStyle Style)[] down = [.. ends.OrderBy(end => end.Height).ThenBy(end => end.Name, StringComparer.Ordinal)];
         double perPoint = (deflection.Maximum - deflection.Minimum) / 340;
         double[] middles = OverDepthFigure.Spread([.. down.Select(end => end.Height)], [.. down.Select(_ => LabelHeight * perPoint)], deflection.Minimum, deflection.Maximum);
         for (int i = 0; i < down.Length; i++)
         {
-            FigureSheet.Leader(figure, new(last, down[i].Height), new(last * 1.03, middles[i]), down[i].Colour);
-            FigureSheet.Name(figure, new(last * 1.035, middles[i]), down[i].Name, down[i].Colour).Offset = new(0, 0);
+            FigureSheet.Leader(figure, new(last * 1.01, middles[i]), new(last * 1.055, middles[i]), down[i].Colour, down[i].Style, Thickness(down[i].Style));
+            FigureSheet.Name(figure, new(last * 1.065, middles[i]), down[i].Name, down[i].Colour).Offset = new(0, 0);
         }
     }
+
+    private static double Thickness(LineStyle style) => style is LineStyle.Solid ? 2 : 1.25;
 }

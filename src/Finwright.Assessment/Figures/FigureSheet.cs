@@ -126,10 +126,10 @@ internal static class FigureSheet
         return name;
     }
 
-    /// <summary>Adds a thin line from the end of a line to its name.</summary>
-    public static void Leader(PlotModel figure, DataPoint from, DataPoint to, OxyColor colour)
+    /// <summary>Adds a line that leads to a name, thin unless it is to look like the line that is named.</summary>
+    public static void Leader(PlotModel figure, DataPoint from, DataPoint to, OxyColor colour, LineStyle style = LineStyle.Solid, double thickness = 0.75)
     {
-        PolylineAnnotation leader = new() { Color = colour, StrokeThickness = 0.75, LineStyle = LineStyle.Solid, ClipByXAxis = false, ClipByYAxis = false, MinimumSegmentLength = 0 };
+        PolylineAnnotation leader = new() { Color = colour, StrokeThickness = thickness, LineStyle = style, ClipByXAxis = false, ClipByYAxis = false, MinimumSegmentLength = 0 };
         leader.Points.Add(from);
         leader.Points.Add(to);
         figure.Annotations.Add(leader);

@@ -67,7 +67,7 @@ internal static class ProveChapter
         rows.Add(Row(words.TipTurn, prediction?.AtTip.Twist, Turn));
         paper.Flow.Table(
             [
-                new(words.ReadAtColumn, 2.9), new(words.PredictedColumn(tongue.LengthUnit), 1.7, IsNumber: true), new(words.RangeColumn, 2.4, IsNumber: true), new(words.PassColumn, 2.1, IsNumber: true),
+                new(words.ReadAtColumn, 2.8), new(words.PredictedColumn(tongue.LengthUnit), 1.85, IsNumber: true), new(words.RangeColumn, 2.4, IsNumber: true), new(words.PassColumn, 2.1, IsNumber: true),
                 new(words.BeforeColumn, 1.5), new(words.LoadedColumn, 1.5), new(words.AfterwardsColumn, 1.5), new(words.DifferenceColumn, 1.7),
             ],
             rows, boxed: true);

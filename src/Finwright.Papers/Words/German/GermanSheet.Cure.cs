@@ -82,7 +82,7 @@ internal sealed partial class GermanSheet
 
     public override StepWords Measure(string place) => new($"Ein Thermometer auf die Haut kleben, {place}, und aufschreiben, was es zeigt", "Ein früher oder hoher Gipfel warnt vor der nächsten Füllung; die Zahlen gehören zu den Notizen dieser Finne.");
 
-    public override string HottestPlace(string distance, bool isBelow) => isBelow ? $"{distance} unter der Brettebene, über der dicksten Stelle" : $"{distance} über der Brettebene, an der Basis";
+    public override string HottestPlace(string distance, bool isBelow) => isBelow ? $"{distance} unter der Rumpfebene, über der dicksten Stelle" : $"{distance} über der Rumpfebene, an der Basis";
 
     public override string CureCaption(string part) => $"{part}: Temperatur beim Aushärten, mit ihrer Spanne.";
 

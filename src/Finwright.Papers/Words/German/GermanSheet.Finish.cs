@@ -23,7 +23,7 @@ internal sealed partial class GermanSheet
 
     public override StepWords JoinDry => new("Basis und Blatt ohne Klebung zusammensetzen; nach Licht zwischen den Flächen sehen und abtragen, was vorsteht", "Schrauben ziehen Flächen nur dort zusammen, wo sie sich berühren.");
 
-    public override StepWords LookStraight => new("Von der Spitze zur Basis und an der Brettebene entlangsehen", "Ein schiefes Blatt zieht auf jedem Bug zu einer Seite.");
+    public override StepWords LookStraight => new("Von der Spitze zur Basis und an der Rumpfebene entlangsehen", "Ein schiefes Blatt zieht auf jedem Bug zu einer Seite.");
 
     public override string Sand => "Schleifen und Finish";
 
@@ -100,7 +100,7 @@ internal sealed partial class GermanSheet
         (Fixing.ThroughBolts, true) => "Die Schrauben des Bretts halten Basis und Blatt zusammen, und Harz klebt die Flächen.",
         (Fixing.ThroughBolts, false) => "Die Schrauben des Bretts halten Basis und Blatt zusammen.",
         (_, true) => "Harz klebt die Basis ans Blatt.",
-        _ => "Basis und Blatt treffen sich an der Brettebene.",
+        _ => "Basis und Blatt treffen sich an der Rumpfebene.",
     };
 
     public override StepWords ClampRods(string torques) => new($"Die Stangen in ihre Muttern drehen, Scheiben auflegen, im Wechsel anziehen: {torques}", "Ungleich gespannte Stangen kippen das Blatt.");

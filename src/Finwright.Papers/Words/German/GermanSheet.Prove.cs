@@ -56,7 +56,7 @@ internal sealed partial class GermanSheet
 
     public override BenchFigureWords BenchCurves { get; } = new()
     {
-        Depth = "Tiefe unter der Brettebene",
+        Depth = "Tiefe unter der Rumpfebene",
         Deflection = "Durchbiegung in Richtung des Gewichts",
         LeadingEdge = "Vorderkante",
         MidChord = "Mitte der Sehne",
@@ -83,9 +83,9 @@ internal sealed partial class GermanSheet
 
     public override IReadOnlyList<string> SailBlanks => ["Tag, Ort, Wind", "Brett, Segel, Fahrer", "Beim Angleiten", "Bei Fahrt", "Beide Seiten gleich", "Brummen, Spin-out, Kraut", "Danach: Risse, Spiel, Gewicht", "Was zu ändern ist"];
 
-    public override string ProveSentence(string mass, string distance, string where, string tip) => $"{mass}, {distance} unter der Brettebene {where} aufgehängt, sollten die Mitte der Spitze um {tip} bewegen.";
+    public override string ProveSentence(string mass, string distance, string where, string tip) => $"{mass}, {distance} unter der Rumpfebene {where} aufgehängt, sollten die Mitte der Spitze um {tip} bewegen.";
 
-    public override string ProveUnknown(string mass, string distance, string where) => $"Was {mass}, {distance} unter der Brettebene {where} aufgehängt, zeigen sollten, ließ sich nicht vorhersagen. Geprüft wird trotzdem: Die Finne muss ganz und ohne ein Geräusch zurückgehen.";
+    public override string ProveUnknown(string mass, string distance, string where) => $"Was {mass}, {distance} unter der Rumpfebene {where} aufgehängt, zeigen sollten, ließ sich nicht vorhersagen. Geprüft wird trotzdem: Die Finne muss ganz und ohne ein Geräusch zurückgehen.";
 
     public override string Where(ChordPlace place) => place switch
     {
@@ -101,9 +101,9 @@ internal sealed partial class GermanSheet
         _ => new("Die Basis wie im Brett halten, in einem Kasten oder passend geschnittenen Block, Schrauben angezogen wie dort, Blatt waagerecht", "Die Vorhersage lässt die Basis im Kasten nachgeben und die Fuge sich öffnen."),
     };
 
-    public override StepWords Hang(string mass, string distance, string where) => new($"{mass} langsam an der Schlaufe aufhängen, {distance} unter der Brettebene, {where}", "Ein fallen gelassenes Gewicht belastet die Finne doppelt.");
+    public override StepWords Hang(string mass, string distance, string where) => new($"{mass} langsam an der Schlaufe aufhängen, {distance} unter der Rumpfebene, {where}", "Ein fallen gelassenes Gewicht belastet die Finne doppelt.");
 
-    public override string FirstCrack(string times, string part, string depth) => $"Der erste Riss ist beim {times}-Fachen dieses Gewichts zu erwarten, {part}, {depth} unter der Brettebene.";
+    public override string FirstCrack(string times, string part, string depth) => $"Der erste Riss ist beim {times}-Fachen dieses Gewichts zu erwarten, {part}, {depth} unter der Rumpfebene.";
 
     public override string Stressed(StressedPart part) => part switch
     {

@@ -22,7 +22,7 @@ internal sealed partial class GermanTemplates : TemplateWords
 
     public override string StripEdge => "äußerer Rand des Streifens";
 
-    public override string SlotBottom => "Grund der Nut für den Streifen";
+    public override string SlotBottom => "Grund des Schlitzes für den Streifen";
 
     public override string CutBetweenParts => "Schnitt zwischen zwei Teilen des Blatts";
 
@@ -37,13 +37,13 @@ internal sealed partial class GermanTemplates : TemplateWords
     public override string StripTitle => "Streifen";
 
     public override string StripUse(string sheet, string width, string length) =>
-        $"Den Streifen aus {sheet} dicker Folie schneiden, {width} breit und an der gedruckten Kante {length} lang. Gezeichnet, wie er flach in der Ebene des Blatts liegt. Vor dem Anrauen und Kleben in der Nut anprobieren.";
+        $"Den Streifen aus {sheet} dicker Folie schneiden, {width} breit und an der gedruckten Kante {length} lang. Gezeichnet, wie er flach in der Ebene des Blatts liegt. Vor dem Anrauen und Kleben im Schlitz anprobieren.";
 
     public override string StripCutLine => "hier schneiden";
 
     public override string StripPrintedEdge => "hier endet die gedruckte Hinterkante";
 
-    public override string StripInSlot(string depth) => $"in die Nut, {depth} tief";
+    public override string StripInSlot(string depth) => $"in den Schlitz, {depth} tief";
 
     public override string StripOutside(string overhang) => $"bleibt außen, {overhang}";
 
