@@ -13,6 +13,9 @@ internal static class ProveChapter
 {
     private const double PictureHeight = 0.09, FigureHeight = 0.09;
 
+    // Of the table of readings with the step above it: it is read at one look.
+    private const double ReadingsHeight = 0.125;
+
     /// <summary>Writes it.</summary>
     public static void Write(SheetPaper paper)
     {
@@ -39,6 +42,7 @@ internal static class ProveChapter
         paper.Step(words.ReadBefore);
         paper.Step(words.Hang(mass, far, where));
         paper.Step(words.ReadLoaded);
+        paper.Flow.Need(ReadingsHeight);
         paper.StepAbove(words.ReadAfter);
         Readings(paper, prediction);
         if (paper.Result.Vibration is { Dry.Count: > 0 } vibration)
