@@ -15,7 +15,7 @@ internal static class StripPicture
     /// <summary>Layer of the slot.</summary>
     public const string SlotLayer = "slot";
 
-    private const double Left = 2e-3, Right = 14e-3, Above = 15e-3, Below = 14e-3, First = 5.5e-3, Second = 11e-3;
+    private const double Left = 2e-3, Right = 14e-3, Above = 15e-3, Below = 14e-3, First = 5.5e-3, Second = 11e-3, WordRoom = 8e-3;
     private const int Steps = 60;
 
     public static Drawing? Draw(AssessmentResult result, Tongue tongue, double width, double height)
@@ -31,7 +31,12 @@ internal static class StripPicture
         double half = stations.Max(s => cut.Half(s) + Math.Abs(cut.Middle(s)));
         PictureWords words = tongue.Words.Pictures;
         IReadOnlyList<string> Said(string ratio) => [words.Scale(ratio), words.Glue, words.CutAt(tongue.Length(y, 0))];
-        RoundScale scale = RoundScale.Largest(Math.Min((width - Left - Right) / (inner + overhang), (height - Above - Below - Notes.Height(Said("88:1"), width)) / (2 * half)));
+        double most = (height - Above - Below - Notes.Height(Said("88:1"), width)) / (2 * half), told = Extent.Length(words.Overhang(tongue.Length(overhang)), Dimensions.WordSize) + WordRoom;
+        RoundScale Fitting(double right) => RoundScale.Largest(Math.Min((width - Left - right) / (inner + overhang), most));
+        RoundScale scale = Fitting(Right);
+        // Words that do not fit between their arrows stand to the right of them.
+        if (overhang > 0 && scale.Factor * overhang < told)
+            scale = Fitting(Math.Max(Right, told));
         double factor = scale.Factor, axis = Above + factor * half;
         // Aft is to the right, starboard up.
         Point2 On(double s, double z) => new(Left + factor * (inner - s), axis - factor * z);
