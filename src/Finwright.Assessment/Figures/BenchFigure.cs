@@ -18,7 +18,7 @@ public static class BenchFigure
     private const double Apart = 0.012, BarEnd = 0.005;
 
     // The rest of the width is for the names of the lines.
-    private const double PlotShare = 0.8, LabelHeight = 22;
+    private const double PlotShare = 0.76, LabelHeight = 22;
 
     /// <summary>Draws the figure.</summary>
     /// <param name="title">Which fin.</param>

@@ -73,8 +73,8 @@ internal static class NeedsChapter
         {
             Batch[] cups = [.. poured.Parts.SelectMany(part => part.Batches.Batches)];
             rows.Add(cups.Length == 0
-                ? [words.Mix(design.Pour.Resin), "", words.NoMix]
-                : [words.Mix(design.Pour.Resin), tongue.Grams(cups.Sum(cup => cup.Mass.Value)), Shares(paper, cups)]);
+                ? [words.Mix(tongue.Words.Names.Resin(design.Pour.Resin)), "", words.NoMix]
+                : [words.Mix(tongue.Words.Names.Resin(design.Pour.Resin)), tongue.Grams(cups.Sum(cup => cup.Mass.Value)), Shares(paper, cups)]);
         }
 
         if (rows.Count == 0)

@@ -171,7 +171,7 @@ internal sealed class FinSheet
     {
         FinDesign design = _fin.Design;
         string sections = string.Join(", ", design.Shape.Sections.Select(station => station.Section).Distinct(StringComparer.Ordinal));
-        string resin = _fin.Poured?.Resin.Name ?? Words.Resin;
+        string resin = _fin.Poured is { } poured ? _tongue.Words.Names.Resin(poured.Resin.Name) : Words.Resin;
         return
         [
             [(Words.ScaleLabel, ViewScale.Text(scale, _tongue)), (Words.LengthsLabel, _tongue.LengthUnit), (Words.DateLabel, _tongue.Date(_settings.Date))],

@@ -24,6 +24,9 @@ public abstract partial class NameWords
     /// <param name="tongue">Shows the sizes within the name.</param>
     public abstract string Size(HardwareItem item, Tongue tongue);
 
+    /// <summary>A resin: one that comes along, or what the design calls its resin.</summary>
+    public abstract string Resin(string name);
+
     /// <summary>Where it goes.</summary>
     public abstract string Place(HardwareItem item);
 

@@ -11,10 +11,10 @@ namespace Finwright.Assessment.Tests.Packing;
 
 public sealed class LoadedFiguresTests
 {
-    private static readonly string[] All = ["deflection.svg", "twist.svg", "stress.svg", "frequencies.svg"];
+    private static readonly string[] All = ["deflection.svg", "twist.svg", "stress.svg", "bench.svg", "frequencies.svg"];
 
     [Fact]
-    public void Of_a_loaded_fin_draws_all_four_with_every_name_on_the_sheet()
+    public void Of_a_loaded_fin_draws_all_five_with_every_name_on_the_sheet()
     {
         (string File, string What, Figure Figure)[] figures = Draw(FinToDraw.Loaded);
         Assert.Equal(All, figures.Select(figure => figure.File), StringComparer.Ordinal);

@@ -3,6 +3,7 @@ using Finwright.Design;
 using Finwright.Geometry;
 using Finwright.Geometry.Features;
 using Finwright.Geometry.FromDesign;
+using Finwright.Making.Files;
 using Finwright.Making.Pores;
 using Finwright.Papers.Words;
 
@@ -20,6 +21,15 @@ public sealed class NamesTests
     [InlineData("gauge", "Lehre")]
     [InlineData("bracket for the camera", "bracket for the camera")]
     public void Parts(string name, string expected) => Assert.Equal(expected, German.Part(name));
+
+    [Fact]
+    public void Every_resin_that_comes_along_has_a_German_name_that_tells_its_own_one_too()
+    {
+        Assert.All(ResinLibrary.All, resin => Assert.EndsWith($"({resin.Name})", German.Resin(resin.Name), StringComparison.Ordinal));
+        Assert.All(ResinLibrary.All, resin => Assert.Equal(resin.Name, Tongues.English.Words.Names.Resin(resin.Name)));
+        Assert.NotEqual(new Pour().Resin, German.Resin(new Pour().Resin), StringComparer.Ordinal);
+        Assert.Equal("the harbour shop's blue tin", German.Resin("the harbour shop's blue tin"));
+    }
 
     [Theory]
     [InlineData("blade 2 front", "Blatt 2 vorn")]

@@ -14,5 +14,7 @@ internal sealed class EnglishNames : NameWords
 
     public override string Size(HardwareItem item, Tongue tongue) => Measured(item.Size, item.Kind, tongue);
 
+    public override string Resin(string name) => name;
+
     public override string Place(HardwareItem item) => item.Place;
 }

@@ -6,6 +6,17 @@ namespace Finwright.Papers.Words.German;
 /// <summary>German names for the names that the house gives. A name that fits none of its patterns was given by a person and stays.</summary>
 internal sealed partial class GermanNames : NameWords
 {
+    // The resins that come along keep the names by which commands know them; the last is the design file's own word when it names none.
+    private static readonly Dictionary<string, string> Resins = new(StringComparer.Ordinal)
+    {
+        ["casting-slow"] = "langsames Gießharz (casting-slow)",
+        ["laminating-slow"] = "langsames Laminierharz (laminating-slow)",
+        ["laminating-standard"] = "Laminierharz (laminating-standard)",
+        ["infusion-reference"] = "Infusionsharz (infusion-reference)",
+        ["infusion-other"] = "anderes Infusionsharz (infusion-other)",
+        ["slow laminating epoxy"] = "langsames Laminierepoxid",
+    };
+
     // Sides of a mesh that is no fin are told by its axes: "+x side".
     private static readonly Dictionary<string, string> Sides = new(StringComparer.Ordinal)
     {
@@ -125,6 +136,8 @@ internal sealed partial class GermanNames : NameWords
         };
         return Measured(german, item.Kind, tongue);
     }
+
+    public override string Resin(string name) => Resins.GetValueOrDefault(name, name);
 
     public override string Place(HardwareItem item)
     {

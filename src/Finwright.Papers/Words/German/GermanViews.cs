@@ -36,7 +36,7 @@ internal sealed class GermanViews : ViewWords
 
     public override string AspectRatioLabel => "Streckung";
 
-    public override string RakeLabel => "Pfeilung";
+    public override string RakeLabel => "Rake";
 
     public override string SectionsLabel => "Profile";
 
