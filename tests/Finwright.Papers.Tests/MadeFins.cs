@@ -4,21 +4,17 @@ using Finwright.Design;
 
 namespace Finwright.Papers.Tests;
 
-/// <summary>The demo designs, worked out once a test run.</summary>
+/// <summary>Demo designs, worked out in full once a test run.</summary>
 internal static class MadeFins
 {
     private static readonly Lazy<AssessmentResult> FairwayMade = new(() => Worked("fairway-upright", AssessmentDepth.Everything));
     private static readonly Lazy<AssessmentResult> SandbarMade = new(() => Worked("sandbar-delta", AssessmentDepth.Everything));
-    private static readonly Lazy<AssessmentResult> EelgrassMade = new(() => Worked("eelgrass-rake", AssessmentDepth.Everything));
 
     /// <summary>An upright fin with box bolts, carbon rods, and a blade in two pieces.</summary>
     public static AssessmentResult Fairway => FairwayMade.Value;
 
     /// <summary>A short wide fin.</summary>
     public static AssessmentResult Sandbar => SandbarMade.Value;
-
-    /// <summary>A raked fin for weed.</summary>
-    public static AssessmentResult Eelgrass => EelgrassMade.Value;
 
     /// <summary>Works out a demo, or a change of it, as far as asked.</summary>
     public static AssessmentResult Worked(string demo, AssessmentDepth depth, Func<FinDesign, FinDesign>? change = null)

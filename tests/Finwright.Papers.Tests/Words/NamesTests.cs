@@ -5,6 +5,7 @@ using Finwright.Geometry.Features;
 using Finwright.Geometry.FromDesign;
 using Finwright.Making.Files;
 using Finwright.Making.Pores;
+using Finwright.Papers.Tests.Templates;
 using Finwright.Papers.Words;
 
 namespace Finwright.Papers.Tests.Words;
@@ -132,7 +133,7 @@ public sealed class NamesTests
     [InlineData("fairway")]
     public void Parts_ports_and_attitudes_of_the_demos_are_named_in_German(string demo)
     {
-        AssessmentResult result = demo switch { "sandbar" => MadeFins.Sandbar, "eelgrass" => MadeFins.Eelgrass, _ => MadeFins.Fairway };
+        AssessmentResult result = demo switch { "sandbar" => MadeFins.Sandbar, "eelgrass" => PouredFins.Eelgrass, _ => MadeFins.Fairway };
         Assert.NotEmpty(result.Poured!.Parts);
         Assert.All(result.Poured.Parts, part =>
         {
