@@ -32,7 +32,7 @@ public static class FreeRoom
         bool Touches(IReadOnlyList<Point2> points, bool closed)
         {
             for (int i = closed ? 0 : 1; i < points.Count; i++)
-                if (Meets(wide, Turned(points[i == 0 ? points.Count - 1 : i - 1]), Turned(points[i])))
+                if (wide.Inside(Turned(points[i == 0 ? points.Count - 1 : i - 1]), Turned(points[i])) is not null)
                     return true;
             return false;
         }
@@ -68,25 +68,5 @@ public static class FreeRoom
 
         drawing.Add(first!);
         return first!;
-    }
-
-    // A line between two points is clipped at the sides of the box, one after the other (Liang and Barsky, 1984, from memory).
-    private static bool Meets(DrawnBox box, Point2 a, Point2 b)
-    {
-        double from = 0, to = 1;
-        Point2 way = b - a;
-        return Clip(-way.X, a.X - box.From.X) && Clip(way.X, box.To.X - a.X) && Clip(-way.Y, a.Y - box.From.Y) && Clip(way.Y, box.To.Y - a.Y);
-
-        bool Clip(double rate, double room)
-        {
-            if (rate is 0)
-                return room >= 0;
-            double at = room / rate;
-            if (rate < 0)
-                from = Math.Max(from, at);
-            else
-                to = Math.Min(to, at);
-            return from <= to;
-        }
     }
 }

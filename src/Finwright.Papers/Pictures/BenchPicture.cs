@@ -70,7 +70,7 @@ internal static class BenchPicture
         PictureWords words = tongue.Words.Pictures;
         side.Draw(drawing, dimensions, tongue, factor, layout.SideAt, hull, design.Prove.MassKg);
         drawing.Add(new DrawnStroke("hull", PictureInk.Dashed, [new(hull, Above - HullAbove), new(hull, bottom + HullBelow)], Closed: false));
-        Say(drawing, $"{words.FromAbove}, {words.Scale(layout.Scale.Ratio(tongue))}", new(0, Base));
+        Say(drawing, $"{words.FromAbove}, {words.Scale(tongue.Ratio(layout.Scale.Factor))}", new(0, Base));
         Say(drawing, words.HullPlane, new(hull + 1e-3, Above - 2e-3));
         Labels labels = new(drawing, new(new(hull, Above - 4e-3), new(layout.PlanWidth, bottom + SpanBelow)));
         // Between weight and tip, where neither letters nor dimensions are in the way.

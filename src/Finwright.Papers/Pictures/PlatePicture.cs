@@ -70,7 +70,7 @@ internal static class PlatePicture
         dimensions.Across(new(upperLeft.X, bottom), new(lowerRight.X, bottom), bottom + WidthBelow, tongue.Length(bedX, 0));
         dimensions.Down(upperLeft, new(upperLeft.X, bottom), upperLeft.X - DepthAside, tongue.Length(bedY, 0));
         Say(tongue.Words.Pictures.FrontOfBed, upperLeft.X + 1e-3, TextAnchor.Start);
-        Say(tongue.Words.Pictures.Scale(scale.Ratio(tongue)), lowerRight.X - 1e-3, TextAnchor.End);
+        Say(tongue.Words.Pictures.Scale(tongue.Ratio(scale.Factor)), lowerRight.X - 1e-3, TextAnchor.End);
         return drawing;
 
         void Say(string words, double x, TextAnchor anchor) =>

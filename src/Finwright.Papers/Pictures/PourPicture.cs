@@ -109,7 +109,7 @@ internal static class PourPicture
             labels.PutBeside(new("T", tongue.Words.Pictures.Thermometer, PictureInk.Large, IsBold: true), place, 2.4e-3, 0);
         foreach (TrappedRegion bubble in bubbles)
             labels.PutBeside(new(tongue.Words.Pictures.Air(tongue.Millilitres(bubble.Volume, 1))), On(Seen(bubble.Centroid)), 2.4e-3, Math.PI / 2, leader: 0);
-        Notes.Write(drawing, Said(scale.Ratio(tongue)), held.To.Y + below, width);
+        Notes.Write(drawing, Said(tongue.Ratio(scale.Factor)), held.To.Y + below, width);
         return drawing;
     }
 

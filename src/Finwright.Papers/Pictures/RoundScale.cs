@@ -1,5 +1,3 @@
-using Finwright.Papers.Words;
-
 namespace Finwright.Papers.Pictures;
 
 /// <summary>A scale that is told in few digits.</summary>
@@ -17,9 +15,4 @@ internal readonly record struct RoundScale(double Factor)
         IEnumerable<double> all = Steps.Concat(Steps.Select(step => 1 / step)).Where(factor => factor <= most);
         return new(all.DefaultIfEmpty(most).Max());
     }
-
-    /// <summary>For example "1:2.5" or "4:1".</summary>
-    public string Ratio(Tongue tongue) => Factor >= 1 ? $"{Told(tongue, Factor)}:1" : $"1:{Told(tongue, 1 / Factor)}";
-
-    private static string Told(Tongue tongue, double number) => tongue.Number(number, Math.Abs(number - Math.Round(number)) < 1e-6 ? 0 : 1);
 }

@@ -81,7 +81,7 @@ internal static class StripPicture
         Tell(words.PrintedEdge(tongue.Length(2 * cut.Half(0))), Starboard(0, cut.Half(0)), Math.PI / 2);
         Tell(words.WallBeside(tongue.Length(cut.Half(0.3 * slot.Depth) - slot.Width / 2, 2)), Starboard(0.3 * slot.Depth, (cut.Half(0.3 * slot.Depth) + slot.Width / 2) / 2), Math.PI / 2);
         Tell(words.Slot(tongue.Length(slot.Width)), Starboard(0.75 * slot.Depth, slot.Width / 2), Math.PI / 2);
-        Notes.Write(drawing, Said(scale.Ratio(tongue)), low + Below - 1.5e-3, width);
+        Notes.Write(drawing, Said(tongue.Ratio(scale.Factor)), low + Below - 1.5e-3, width);
         return drawing;
     }
 

@@ -62,9 +62,9 @@ internal static class ProveChapter
         foreach ((int station, StationBend? bend) in ((StationBend?[])[prediction?.AtLoad, prediction?.AtTip]).Index())
         {
             bool tip = station == 1;
-            rows.Add(Row(words.Place(Letter(3 * station), words.Where(ChordPlace.LeadingEdge), tip), bend?.LeadingEdge, Bare));
-            rows.Add(Row(words.Place(Letter(3 * station + 1), words.Where(ChordPlace.MidChord), tip), bend?.MidChord, Bare));
-            rows.Add(Row(words.Place(Letter(3 * station + 2), words.Where(ChordPlace.TrailingEdge), tip), bend?.TrailingEdge, Bare));
+            rows.Add(Row(words.Place(BenchPicture.Letters[3 * station], words.Where(ChordPlace.LeadingEdge), tip), bend?.LeadingEdge, Bare));
+            rows.Add(Row(words.Place(BenchPicture.Letters[3 * station + 1], words.Where(ChordPlace.MidChord), tip), bend?.MidChord, Bare));
+            rows.Add(Row(words.Place(BenchPicture.Letters[3 * station + 2], words.Where(ChordPlace.TrailingEdge), tip), bend?.TrailingEdge, Bare));
         }
 
         rows.Add(Row(words.LoadTurn, prediction?.AtLoad.Twist, Turn));
@@ -90,6 +90,4 @@ internal static class ProveChapter
     /// <summary>The end of the range that a weaker fin would pass.</summary>
     private static string PassLine(SheetWords words, Ranged range, Func<double, string> show) =>
         Math.Abs(range.High) >= Math.Abs(range.Low) ? words.AtMost(show(range.High)) : words.AtLeast(show(range.Low));
-
-    private static string Letter(int index) => ((char)('A' + index)).ToString();
 }

@@ -2,7 +2,6 @@ using Finwright.Geometry;
 using Finwright.Geometry.Pictures;
 using Finwright.Papers.Drawings;
 using Finwright.Papers.Words;
-using Pen = Finwright.Papers.Drawings.Pen;
 
 namespace Finwright.Papers.Templates;
 

@@ -144,7 +144,7 @@ internal sealed class FinSheet
     private void Named(Drawing view, string name, double scale)
     {
         DrawnBox box = view.Bounds;
-        view.Add(new DrawnText(Dimensions.WordLayer, $"{name}, {ViewScale.Text(scale, _tongue)}", new(box.From.X, box.From.Y - NameSize), new(NameSize, Palette.Line, Bold: true)));
+        view.Add(new DrawnText(Dimensions.WordLayer, $"{name}, {_tongue.Ratio(scale)}", new(box.From.X, box.From.Y - NameSize), new(NameSize, Palette.Line, Bold: true)));
     }
 
     /// <summary>What tones and hatching mean.</summary>
@@ -174,7 +174,7 @@ internal sealed class FinSheet
         string resin = _fin.Poured is { } poured ? _tongue.Words.Names.Resin(poured.Resin.Name) : Words.Resin;
         return
         [
-            [(Words.ScaleLabel, ViewScale.Text(scale, _tongue)), (Words.LengthsLabel, _tongue.LengthUnit), (Words.DateLabel, _tongue.Date(_settings.Date))],
+            [(Words.ScaleLabel, _tongue.Ratio(scale)), (Words.LengthsLabel, _tongue.LengthUnit), (Words.DateLabel, _tongue.Date(_settings.Date))],
             [(Words.AreaLabel, _tongue.Area(_fin.Planform.Area)), (Words.AspectRatioLabel, _tongue.Number(_fin.Planform.AspectRatio, 2)), (Words.RakeLabel, _tongue.Angle(_fin.Planform.Rake))],
             [(Words.SectionsLabel, sections)],
             [(Words.MaterialLabel, Words.Material(design.Print.Filament, _tongue.Percent(design.Print.InfillPercent / 100), resin))],

@@ -41,7 +41,7 @@ public static class FinViews
         SideOfFin.Draw(drawing, fin, frame);
         SideDimensions.Main(drawing, fin, tongue, frame, Aside);
         DrawnBox box = drawing.Bounds;
-        drawing.Add(new DrawnText("notes", ViewScale.Text(scale, tongue), new((box.From.X + box.To.X) / 2, box.To.Y + 2 * WordSize), new(WordSize, Palette.Quiet, TextAnchor.Middle)));
+        drawing.Add(new DrawnText("notes", tongue.Ratio(scale), new((box.From.X + box.To.X) / 2, box.To.Y + 2 * WordSize), new(WordSize, Palette.Quiet, TextAnchor.Middle)));
         return drawing;
     }
 }

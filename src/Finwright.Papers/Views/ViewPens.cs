@@ -1,5 +1,5 @@
 using Finwright.Geometry.Pictures;
-using Pen = Finwright.Papers.Drawings.Pen;
+using Finwright.Papers.Drawings;
 
 namespace Finwright.Papers.Views;
 

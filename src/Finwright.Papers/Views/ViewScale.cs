@@ -1,5 +1,3 @@
-using Finwright.Papers.Words;
-
 namespace Finwright.Papers.Views;
 
 /// <summary>The round scales of drawings.</summary>
@@ -10,7 +8,4 @@ internal static class ViewScale
 
     /// <summary>Lengths on paper over lengths of the fin, the largest first.</summary>
     public static IEnumerable<double> All => Reductions.Select(reduction => 1 / reduction);
-
-    /// <summary>A scale as it is written: "1 : 2.5".</summary>
-    public static string Text(double scale, Tongue tongue) => "1 : " + tongue.Number(1 / scale, Math.Abs(1 / scale - Math.Round(1 / scale)) > 0.05 ? 1 : 0);
 }

@@ -122,6 +122,10 @@ public sealed class Tongue
     /// <summary>An angle: "14.0°". rad.</summary>
     public string Angle(double radians, int decimals = 1) => $"{Number(double.RadiansToDegrees(radians), decimals)}°";
 
+    /// <summary>A scale as drawings tell it: "1:2.5" or "4:1".</summary>
+    /// <param name="scale">Length on paper over true length; positive.</param>
+    public string Ratio(double scale) => scale >= 1 ? $"{Brief(scale)}:1" : $"1:{Brief(1 / scale)}";
+
     /// <summary>A share: "95 %".</summary>
     public string Percent(double share, int decimals = 0) => $"{Number(100 * share, decimals)} %";
 

@@ -32,13 +32,13 @@ internal static class SummaryText
     }
 
     /// <summary>Writes where files went.</summary>
-    public static void WriteFiles(TextStreams streams, IReadOnlyList<FileSummary> files, string folder)
+    public static void WriteFiles(TextStreams streams, IReadOnlyList<PackFile> files, string folder)
     {
         streams.Out.WriteLine();
         streams.Out.WriteLine($"Wrote {files.Count} files to {folder}:");
-        foreach (FileSummary file in files)
+        foreach (PackFile file in files)
         {
-            string name = file.File.Length < NameWidth ? file.File.PadRight(NameWidth) : file.File + "  ";
+            string name = file.Path.Length < NameWidth ? file.Path.PadRight(NameWidth) : file.Path + "  ";
             streams.Out.WriteLine($"  {name}{Wrapping.Wrap(file.What, streams.Width, NameWidth + 2, name.Length + 2)}");
         }
     }

@@ -1,7 +1,6 @@
 using Finwright.Geometry;
 using Finwright.Geometry.Pictures;
 using Finwright.Papers.Drawings;
-using Pen = Finwright.Papers.Drawings.Pen;
 
 namespace Finwright.Papers.Tests.Drawings;
 

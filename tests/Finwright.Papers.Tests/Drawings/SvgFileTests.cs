@@ -3,7 +3,6 @@ using Finwright.Geometry;
 using Finwright.Geometry.Pictures;
 using Finwright.Papers.Drawings;
 using static Finwright.Papers.Tests.Drawings.SvgReading;
-using Pen = Finwright.Papers.Drawings.Pen;
 
 namespace Finwright.Papers.Tests.Drawings;
 

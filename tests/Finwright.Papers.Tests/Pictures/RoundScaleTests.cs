@@ -15,7 +15,7 @@ public sealed class RoundScaleTests
     {
         RoundScale scale = RoundScale.Largest(most);
         Assert.True(scale.Factor <= most);
-        Assert.Equal(ratio, scale.Ratio(PictureFins.Speaking(PaperLanguage.English)));
+        Assert.Equal(ratio, PictureFins.Speaking(PaperLanguage.English).Ratio(scale.Factor));
     }
 
     [Theory]

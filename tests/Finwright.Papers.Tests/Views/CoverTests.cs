@@ -51,7 +51,7 @@ public sealed class CoverTests
 
     private static double Scale(Drawing cover)
     {
-        string text = cover.Items.OfType<DrawnText>().Select(item => item.Text).Single(words => words.StartsWith("1 : ", StringComparison.Ordinal));
-        return 1 / double.Parse(text[4..], System.Globalization.CultureInfo.InvariantCulture);
+        string text = cover.Items.OfType<DrawnText>().Select(item => item.Text).Single(words => words.StartsWith("1:", StringComparison.Ordinal));
+        return 1 / double.Parse(text[2..], System.Globalization.CultureInfo.InvariantCulture);
     }
 }

@@ -32,7 +32,7 @@ public sealed class FinDrawingTests
         double detail = lengths.First(length => Math.Abs(length.Told - hull) <= LastDigit).OnPaper / hull;
         Assert.InRange(detail, scale - 1e-9, 1);
         foreach ((double told, double onPaper, string text) in lengths)
-            Assert.True(Math.Abs(onPaper / scale - told) <= LastDigit || Math.Abs(onPaper / detail - told) <= LastDigit, $"\"{text}\" is drawn {onPaper} mm long in 1 : {1 / scale}, or 1 : {1 / detail}");
+            Assert.True(Math.Abs(onPaper / scale - told) <= LastDigit || Math.Abs(onPaper / detail - told) <= LastDigit, $"\"{text}\" is drawn {onPaper} mm long in 1:{1 / scale}, or 1:{1 / detail}");
     }
 
     [Theory]
@@ -97,7 +97,7 @@ public sealed class FinDrawingTests
         using PdfDocument read = PdfDocument.Open(pdf);
         string text = string.Join(' ', read.GetPage(1).GetWords());
         double scale = Sheet("fairway-upright", DrawnFins.Settings).Scale;
-        foreach (string expected in new[] { "Fairway upright", fin.DesignHash[..12], "naca-0010-34", FormattableString.Invariant($"1 : {1 / scale:0.#}"), "0.9.0", "27 November 2026" })
+        foreach (string expected in new[] { "Fairway upright", fin.DesignHash[..12], "naca-0010-34", FormattableString.Invariant($"1:{1 / scale:0.#}"), "0.9.0", "27 November 2026" })
         {
             Assert.Contains(expected, text, StringComparison.Ordinal);
             Assert.Contains(expected, string.Join(' ', XDocument.Parse(Encoding.UTF8.GetString(svg)).Descendants().Where(element => element.Name.LocalName == "text").Select(element => element.Value)) + " Fairway upright", StringComparison.Ordinal);

@@ -2,7 +2,6 @@ using System.Globalization;
 using Finwright.Geometry;
 using Finwright.Geometry.Pictures;
 using Finwright.Papers.Drawings;
-using Pen = Finwright.Papers.Drawings.Pen;
 
 namespace Finwright.Papers.Templates.Tiling;
 

@@ -3,7 +3,6 @@ using Finwright.Geometry.Pictures;
 using Finwright.Papers.Drawings;
 using Finwright.Papers.Pages;
 using Finwright.Papers.Words;
-using Pen = Finwright.Papers.Drawings.Pen;
 
 namespace Finwright.Papers.Templates.Tiling;
 

@@ -35,7 +35,7 @@ internal static class WindowCut
         for (int i = 0; i < last; i++)
         {
             Point2 a = stroke.Points[i], b = stroke.Points[(i + 1) % count];
-            (double From, double To)? inside = Inside(window, a, b);
+            (double From, double To)? inside = window.Inside(a, b);
             if (inside is not { } part)
                 continue;
             // A run goes on when this piece begins where the last one ended.
@@ -56,28 +56,6 @@ internal static class WindowCut
 
         if (run.Count > 1)
             yield return run;
-    }
-
-    // The shares of the way from a to b between which it lies in the window (Liang and Barsky 1984, from memory).
-    private static (double From, double To)? Inside(DrawnBox window, Point2 a, Point2 b)
-    {
-        double from = 0, to = 1;
-        Point2 way = b - a;
-        return Clip(-way.X, a.X - window.From.X) && Clip(way.X, window.To.X - a.X) && Clip(-way.Y, a.Y - window.From.Y) && Clip(way.Y, window.To.Y - a.Y)
-            ? (from, to)
-            : null;
-
-        bool Clip(double rate, double room)
-        {
-            if (rate is 0)
-                return room >= 0;
-            double at = room / rate;
-            if (rate < 0)
-                from = Math.Max(from, at);
-            else
-                to = Math.Min(to, at);
-            return from <= to;
-        }
     }
 
     // Side by side (Sutherland and Hodgman 1974, from memory): edges that it leaves along the window enclose nothing.
