@@ -15,7 +15,8 @@ public sealed class ArchitectureTests
         ["Finwright.Making"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry"],
         ["Finwright.Assessment"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Strength", "Finwright.Making"],
         ["Finwright.Papers"] = ["Finwright.Assessment"],
-        ["Finwright"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Strength", "Finwright.Making", "Finwright.Assessment", "Finwright.Papers"],
+        ["Finwright.Workshop"] = ["Finwright.Assessment"],
+        ["Finwright"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Strength", "Finwright.Making", "Finwright.Assessment", "Finwright.Papers", "Finwright.Workshop"],
     };
 
     [Fact]
