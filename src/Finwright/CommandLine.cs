@@ -4,6 +4,7 @@ using System.CommandLine.Invocation;
 using Finwright.Assessment.Packing;
 using Finwright.Commands;
 using Finwright.Terminal;
+using Finwright.Workshop.Storing;
 
 namespace Finwright;
 
@@ -39,6 +40,10 @@ internal static class CommandLine
         catch (WrongInputException wrong)
         {
             return Refuse(streams, wrong.Message, wrong.Remedy);
+        }
+        catch (StoreException problem)
+        {
+            return Refuse(streams, problem.Message, problem.Remedy);
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {

@@ -1,0 +1,174 @@
+using Microsoft.Data.Sqlite;
+
+namespace Finwright.Workshop.Storing;
+
+/// <summary>Questions and changes to the store's file; every problem of the database comes out as a <see cref="StoreException"/>.</summary>
+/// <remarks>One thread at a time. A change is whole or not at all, and on the disk when the call that made it returns.</remarks>
+internal sealed class StoreConnection : IDisposable
+{
+    private readonly SqliteConnection _connection;
+    private SqliteTransaction? _transaction;
+
+    /// <summary>Takes over an open connection.</summary>
+    /// <param name="connection">The connection.</param>
+    /// <param name="path">The store's file, for messages.</param>
+    /// <param name="time">The clock.</param>
+    /// <param name="refusal">Why nothing may be changed; null when it may.</param>
+    public StoreConnection(SqliteConnection connection, string path, TimeProvider time, StoreException? refusal) =>
+        (_connection, Path, Time, Refusal) = (connection, path, time, refusal);
+
+    /// <summary>The store's file.</summary>
+    public string Path { get; }
+
+    /// <summary>The clock.</summary>
+    public TimeProvider Time { get; }
+
+    /// <summary>Why nothing may be changed; null when it may.</summary>
+    public StoreException? Refusal { get; }
+
+    /// <summary>The database itself, for backups and checks.</summary>
+    public SqliteConnection Database => _connection;
+
+    /// <summary>All rows of a question.</summary>
+    public IReadOnlyList<T> All<T>(string sql, Func<Row, T> read, params ReadOnlySpan<(string Name, object? Value)> values)
+    {
+        using SqliteCommand command = Command(sql, values);
+        List<T> rows = [];
+        Guarded(() =>
+        {
+            using SqliteDataReader reader = command.ExecuteReader();
+            while (reader.Read())
+                rows.Add(read(new(reader)));
+            return 0;
+        });
+        return rows;
+    }
+
+    /// <summary>The first row of a question; null when there is none.</summary>
+    public T? First<T>(string sql, Func<Row, T> read, params ReadOnlySpan<(string Name, object? Value)> values)
+        where T : class
+    {
+        using SqliteCommand command = Command(sql, values);
+        return Guarded(() =>
+        {
+            using SqliteDataReader reader = command.ExecuteReader();
+            return reader.Read() ? read(new(reader)) : null;
+        });
+    }
+
+    /// <summary>A number that a question answers with; 0 when it answers nothing.</summary>
+    public long Count(string sql, params ReadOnlySpan<(string Name, object? Value)> values)
+    {
+        using SqliteCommand command = Command(sql, values);
+        return Guarded(() => command.ExecuteScalar() is long count ? count : 0);
+    }
+
+    /// <summary>Changes rows, inside <see cref="Change{T}"/>.</summary>
+    /// <returns>How many.</returns>
+    public int Execute(string sql, params ReadOnlySpan<(string Name, object? Value)> values)
+    {
+        if (_transaction is null)
+            throw new InvalidOperationException("Changes are made inside Change, so that they are whole or not at all.");
+        using SqliteCommand command = Command(sql, values);
+        return Guarded(command.ExecuteNonQuery);
+    }
+
+    /// <summary>Adds a row, inside <see cref="Change{T}"/>.</summary>
+    /// <param name="table">The table: a name of ours.</param>
+    /// <param name="values">Columns and values.</param>
+    /// <returns>The new row's number.</returns>
+    public long Insert(string table, params ReadOnlySpan<(string Name, object? Value)> values)
+    {
+        List<string> columns = [], places = [];
+        foreach ((string name, _) in values)
+        {
+            columns.Add(name);
+            places.Add("$" + name);
+        }
+
+        Execute($"INSERT INTO {table} ({string.Join(", ", columns)}) VALUES ({string.Join(", ", places)})", values);
+        return Count("SELECT last_insert_rowid()");
+    }
+
+    /// <summary>Changes a row found by its number, inside <see cref="Change{T}"/>.</summary>
+    /// <param name="table">The table: a name of ours.</param>
+    /// <param name="id">The row's number.</param>
+    /// <param name="values">Columns and their new values.</param>
+    public void Update(string table, long id, params ReadOnlySpan<(string Name, object? Value)> values)
+    {
+        List<string> columns = [];
+        foreach ((string name, _) in values)
+            columns.Add($"{name} = ${name}");
+        Execute($"UPDATE {table} SET {string.Join(", ", columns)} WHERE id = $id", [.. values, ("id", id)]);
+    }
+
+    /// <summary>Makes changes that are whole or not at all. Inside another change it joins that one.</summary>
+    /// <param name="work">The changes.</param>
+    /// <exception cref="StoreException">The store may not be changed, or it failed; nothing was changed.</exception>
+    public T Change<T>(Func<T> work)
+    {
+        if (Refusal is not null)
+            throw Refusal;
+        if (_transaction is not null)
+            return work();
+        // Begun for writing at once: a transaction that reads first and writes later may find that another has written between.
+        using SqliteTransaction transaction = Guarded(() => _connection.BeginTransaction(deferred: false));
+        _transaction = transaction;
+        try
+        {
+            T answer = work();
+            Guarded(() =>
+            {
+                transaction.Commit();
+                return 0;
+            });
+            return answer;
+        }
+        finally
+        {
+            _transaction = null;
+        }
+    }
+
+    /// <inheritdoc cref="Change{T}"/>
+    public void Change(Action work) => Change(() =>
+    {
+        work();
+        return 0;
+    });
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _transaction?.Dispose();
+        _connection.Dispose();
+    }
+
+    private SqliteCommand Command(string sql, ReadOnlySpan<(string Name, object? Value)> values)
+    {
+        SqliteCommand command = _connection.CreateCommand();
+        command.Transaction = _transaction;
+#pragma warning disable CA2100 // Texts of ours; what a person typed goes in as values.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        foreach ((string name, object? value) in values)
+            command.Parameters.AddWithValue("$" + name, StoredForm.Of(value));
+        return command;
+    }
+
+    private T Guarded<T>(Func<T> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (SqliteException problem)
+        {
+            throw StoreException.Of(problem, Path);
+        }
+        catch (Exception problem) when (problem is InvalidDataException or InvalidCastException or System.Text.Json.JsonException)
+        {
+            throw StoreException.Damage(Path, problem);
+        }
+    }
+}
