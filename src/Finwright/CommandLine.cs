@@ -41,9 +41,9 @@ internal static class CommandLine
         {
             return Refuse(streams, wrong.Message, wrong.Remedy);
         }
-        catch (StoreException problem)
+        catch (StoreException refusal)
         {
-            return Refuse(streams, problem.Message, problem.Remedy);
+            return Refuse(streams, refusal.Message, refusal.Remedy);
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
