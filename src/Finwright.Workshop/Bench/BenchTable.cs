@@ -21,6 +21,7 @@ public sealed class BenchTable
             throw new StoreException(StoreProblem.Wrong, "There are no readings.", "Give at least one.");
         return _store.Change(() =>
         {
+            new StoreBin(_store).RefuseWithoutBuild(session.BuildId);
             long id = _store.Insert("bench_session", ("build_id", session.BuildId), ("taken_on", session.TakenOn), ("root_hold", session.RootHold), ("note", session.Note));
             foreach ((int i, BenchReadingLine line) in session.Readings.Index())
             {
@@ -35,10 +36,10 @@ public sealed class BenchTable
         });
     }
 
-    /// <summary>Sessions, the first first.</summary>
+    /// <summary>Sessions of builds that are not deleted, the first first.</summary>
     /// <param name="build">Of which build; null for all.</param>
     public IReadOnlyList<BenchSession> List(long? build = null) =>
-        [.. _store.All("SELECT * FROM bench_session WHERE deleted_at IS NULL AND ($build IS NULL OR build_id = $build) ORDER BY taken_on, id", ReadSession, ("build", build)).Select(WithReadings)];
+        [.. _store.All($"SELECT * FROM bench_session WHERE deleted_at IS NULL AND ($build IS NULL OR build_id = $build) AND {StoreBin.BuildIsThere} ORDER BY taken_on, id", ReadSession, ("build", build)).Select(WithReadings)];
 
     /// <summary>A session by its number, deleted ones too.</summary>
     /// <exception cref="StoreException">There is none.</exception>
@@ -49,7 +50,13 @@ public sealed class BenchTable
     public void Delete(long id) => new StoreBin(_store).Put(BinKind.Bench, id);
 
     /// <summary>Has a deleted session back.</summary>
-    public void Restore(long id) => new StoreBin(_store).TakeBack(BinKind.Bench, id);
+    /// <exception cref="StoreException">It was not deleted, or its build is not there.</exception>
+    public void Restore(long id) => _store.Change(() =>
+    {
+        StoreBin bin = new(_store);
+        bin.RefuseWithoutBuild(Get(id).BuildId);
+        bin.TakeBack(BinKind.Bench, id);
+    });
 
     private BenchSession WithReadings(BenchSession session) =>
         session with { Readings = _store.All("SELECT * FROM bench_reading WHERE session_id = $id ORDER BY line", ReadLine, ("id", session.Id)) };

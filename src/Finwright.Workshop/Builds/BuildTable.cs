@@ -102,11 +102,18 @@ public sealed class BuildTable
     /// <param name="name">Its name; the latest deleted of that name.</param>
     public void Restore(string name) => _store.Change(() =>
     {
-        StoreBin bin = new(_store);
-        BinItem item = bin.List().FirstOrDefault(item => item.Kind == BinKind.Build && string.Equals(item.Name, name, StringComparison.OrdinalIgnoreCase))
+        BinItem item = new StoreBin(_store).List().FirstOrDefault(item => item.Kind == BinKind.Build && string.Equals(item.Name, name, StringComparison.OrdinalIgnoreCase))
             ?? throw new StoreException(StoreProblem.Wrong, $"No build \"{name}\" lies among the deleted things.", "\"finwright store bin\" lists them.");
-        Check(Get(item.Id));
-        bin.TakeBack(BinKind.Build, item.Id);
+        Restore(item.Id);
+    });
+
+    /// <summary>Has a deleted build back by its number.</summary>
+    /// <param name="id">Number of the build.</param>
+    /// <exception cref="StoreException">It was not deleted, another build has its name by now, or its design is not on the shelf.</exception>
+    public void Restore(long id) => _store.Change(() =>
+    {
+        Check(Get(id));
+        new StoreBin(_store).TakeBack(BinKind.Build, id);
     });
 
     private void Check(Build build)

@@ -17,16 +17,23 @@ public sealed class CalibrationTable
         return _store.Change(() => (IReadOnlyList<Calibration>)[.. calibrations.Select(Add)]);
     }
 
-    /// <summary>Calibrations, the first first.</summary>
+    /// <summary>Calibrations that no deleted build taught, the first first.</summary>
     /// <param name="build">From which build; null for all.</param>
     public IReadOnlyList<Calibration> List(long? build = null) =>
-        [.. _store.All("SELECT * FROM calibration WHERE deleted_at IS NULL AND ($build IS NULL OR build_id = $build) ORDER BY made_at, id", Read, ("build", build)).Select(WithSessions)];
+        [.. _store.All($"SELECT * FROM calibration WHERE deleted_at IS NULL AND ($build IS NULL OR build_id = $build) AND {StoreBin.BuildIsThere} ORDER BY made_at, id", Read, ("build", build)).Select(WithSessions)];
 
     /// <summary>Deletes a calibration; for 30 days it can be had back.</summary>
     public void Delete(long id) => new StoreBin(_store).Put(BinKind.Calibration, id);
 
     /// <summary>Has a deleted calibration back.</summary>
-    public void Restore(long id) => new StoreBin(_store).TakeBack(BinKind.Calibration, id);
+    /// <exception cref="StoreException">It was not deleted, or its build is not there.</exception>
+    public void Restore(long id) => _store.Change(() =>
+    {
+        StoreBin bin = new(_store);
+        if (_store.First("SELECT * FROM calibration WHERE id = $id", Read, ("id", id)) is { BuildId: long build })
+            bin.RefuseWithoutBuild(build);
+        bin.TakeBack(BinKind.Calibration, id);
+    });
 
     private Calibration Add(Calibration calibration)
     {

@@ -73,21 +73,12 @@ public sealed class ShelfTable
     {
         ArgumentNullException.ThrowIfNull(search);
         string[] words = search.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
-        IReadOnlyList<ShelvedDesign> all = _store.All(
-            $"""
-            SELECT design.added_at, design.tags, {RevisionColumns},
-                (SELECT count(*) FROM revision r WHERE r.design_id = design.id) AS revisions,
-                (SELECT count(*) FROM build JOIN revision r ON r.id = build.revision_id WHERE r.design_id = design.id AND build.deleted_at IS NULL) AS builds
-            FROM design JOIN revision ON revision.design_id = design.id
-                AND revision.number = (SELECT max(number) FROM revision r WHERE r.design_id = design.id)
-            WHERE design.deleted_at IS NULL ORDER BY design.name COLLATE NOCASE, design.id
-            """,
-            Shelved);
+        IReadOnlyList<ShelvedDesign> all = Shelved(name: null);
         return words.Length == 0 ? all : [.. all.Where(design => Array.TrueForAll(words, word => Holds(design, word)))];
     }
 
     /// <summary>A design by its name, whatever the capitals; null when there is none.</summary>
-    public ShelvedDesign? Find(string name) => List().FirstOrDefault(design => string.Equals(design.Name, name, StringComparison.OrdinalIgnoreCase));
+    public ShelvedDesign? Find(string name) => Shelved((name ?? "").Trim()).FirstOrDefault();
 
     /// <summary>A revision as a person names it.</summary>
     /// <param name="reference">Name, or name@number.</param>
@@ -162,8 +153,17 @@ public sealed class ShelfTable
     {
         BinItem item = new StoreBin(_store).List().FirstOrDefault(item => item.Kind == BinKind.Design && string.Equals(item.Name, name, StringComparison.OrdinalIgnoreCase))
             ?? throw new StoreException(StoreProblem.Wrong, $"No design \"{name}\" lies among the deleted things.", "\"finwright store bin\" lists them.");
-        RefuseTaken(item.Name, item.Id);
-        new StoreBin(_store).TakeBack(BinKind.Design, item.Id);
+        Restore(item.Id);
+    });
+
+    /// <summary>Has a deleted design back by its number.</summary>
+    /// <param name="design">Number of the design.</param>
+    /// <exception cref="StoreException">It was not deleted, or another design has its name by now.</exception>
+    public void Restore(long design) => _store.Change(() =>
+    {
+        if (_store.First("SELECT name FROM design WHERE id = $id", row => row.Text("name"), ("id", design)) is string name)
+            RefuseTaken(name, design);
+        new StoreBin(_store).TakeBack(BinKind.Design, design);
     });
 
     private Revision Insert(long design, int number, long? parent, ShelfEntry entry)
@@ -216,7 +216,20 @@ public sealed class ShelfTable
         || design.Latest.Note.Contains(word, StringComparison.OrdinalIgnoreCase)
         || design.Tags.Any(tag => tag.Contains(word, StringComparison.OrdinalIgnoreCase));
 
-    private static ShelvedDesign Shelved(Row row)
+    /// <summary>Designs on the shelf, by name; only the one of a name when it is given.</summary>
+    private IReadOnlyList<ShelvedDesign> Shelved(string? name) => _store.All(
+        $"""
+        SELECT design.added_at, design.tags, {RevisionColumns},
+            (SELECT count(*) FROM revision r WHERE r.design_id = design.id) AS revisions,
+            (SELECT count(*) FROM build JOIN revision r ON r.id = build.revision_id WHERE r.design_id = design.id AND build.deleted_at IS NULL) AS builds
+        FROM design JOIN revision ON revision.design_id = design.id
+            AND revision.number = (SELECT max(number) FROM revision r WHERE r.design_id = design.id)
+        WHERE design.deleted_at IS NULL{(name is null ? "" : " AND design.name = $name COLLATE NOCASE")} ORDER BY design.name COLLATE NOCASE, design.id
+        """,
+        ReadShelved,
+        name is null ? [] : [("name", name)]);
+
+    private static ShelvedDesign ReadShelved(Row row)
     {
         Revision latest = ReadRevision(row);
         return new(latest.DesignId, latest.DesignName, JsonSerializer.Deserialize<string[]>(row.Text("tags")) ?? [], row.Moment("added_at"), (int)row.Whole("revisions"), (int)row.Whole("builds"), latest);

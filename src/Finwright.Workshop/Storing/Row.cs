@@ -13,7 +13,7 @@ internal readonly struct Row(SqliteDataReader reader)
     public string? TextOrNull(string column) => At(column) is int at ? reader.GetString(at) : null;
 
     /// <summary>A whole number that is always there.</summary>
-    public long Whole(string column) => reader.GetInt64(reader.GetOrdinal(column));
+    public long Whole(string column) => reader.GetInt64(Needed(column));
 
     /// <summary>A whole number; null when there is none.</summary>
     public long? WholeOrNull(string column) => At(column) is int at ? reader.GetInt64(at) : null;
@@ -22,16 +22,16 @@ internal readonly struct Row(SqliteDataReader reader)
     public int? CountOrNull(string column) => At(column) is int at ? reader.GetInt32(at) : null;
 
     /// <summary>A number that is always there.</summary>
-    public double Number(string column) => reader.GetDouble(reader.GetOrdinal(column));
+    public double Number(string column) => reader.GetDouble(Needed(column));
 
     /// <summary>A number; null when there is none.</summary>
     public double? NumberOrNull(string column) => At(column) is int at ? reader.GetDouble(at) : null;
 
     /// <summary>Bytes that are always there.</summary>
-    public byte[] Bytes(string column) => reader.GetFieldValue<byte[]>(reader.GetOrdinal(column));
+    public byte[] Bytes(string column) => reader.GetFieldValue<byte[]>(Needed(column));
 
     /// <summary>A moment that is always there.</summary>
-    public DateTimeOffset Moment(string column) => StoredForm.Moment(reader.GetString(reader.GetOrdinal(column)));
+    public DateTimeOffset Moment(string column) => StoredForm.Moment(reader.GetString(Needed(column)));
 
     /// <summary>A moment; null when there is none.</summary>
     public DateTimeOffset? MomentOrNull(string column) => At(column) is int at ? StoredForm.Moment(reader.GetString(at)) : null;
@@ -40,11 +40,13 @@ internal readonly struct Row(SqliteDataReader reader)
     public DateOnly? DayOrNull(string column) => At(column) is int at ? StoredForm.Day(reader.GetString(at)) : null;
 
     /// <summary>A day that is always there.</summary>
-    public DateOnly Day(string column) => StoredForm.Day(reader.GetString(reader.GetOrdinal(column)));
+    public DateOnly Day(string column) => StoredForm.Day(reader.GetString(Needed(column)));
 
     /// <summary>A word of an enumeration.</summary>
     public T Word<T>(string column)
-        where T : struct, Enum => StoredForm.Word<T>(reader.GetString(reader.GetOrdinal(column)));
+        where T : struct, Enum => StoredForm.Word<T>(reader.GetString(Needed(column)));
+
+    private int Needed(string column) => At(column) ?? throw new InvalidDataException($"{column} is not there.");
 
     private int? At(string column)
     {
@@ -59,9 +61,12 @@ internal static class StoredForm
     private const string MomentFormat = "yyyy-MM-dd'T'HH:mm:ss.fff'Z'", DayFormat = "yyyy-MM-dd";
 
     /// <summary>The value as the database takes it.</summary>
+    /// <exception cref="StoreException">It would not come back as it went in.</exception>
     public static object Of(object? value) => value switch
     {
         null => DBNull.Value,
+        double number when !double.IsFinite(number) => throw new StoreException(StoreProblem.Wrong, $"{number} is not a number that can be kept.", "Give a finite number."),
+        string text when text.Contains('\0', StringComparison.Ordinal) => throw new StoreException(StoreProblem.Wrong, "A text holds a character of code 0, behind which nothing could be read again.", "Leave that character out."),
         DateTimeOffset moment => moment.UtcDateTime.ToString(MomentFormat, CultureInfo.InvariantCulture),
         DateOnly day => day.ToString(DayFormat, CultureInfo.InvariantCulture),
         Enum word => System.Text.Json.JsonNamingPolicy.KebabCaseLower.ConvertName(word.ToString()),

@@ -14,19 +14,25 @@ public static class StoreBackup
     {
         ArgumentNullException.ThrowIfNull(store);
         ArgumentException.ThrowIfNullOrWhiteSpace(target);
-        Copy(store.Connection.Database, Path.GetFullPath(target));
+        Copy(store.Connection.Database, store.Path, Path.GetFullPath(target));
     }
 
-    /// <summary>Copies a store of an earlier program before it is brought up to date, beside it.</summary>
-    internal static void BeforeUpgrade(SqliteConnection connection, string path, int version, TimeProvider time) =>
-        Copy(connection, string.Create(CultureInfo.InvariantCulture, $"{path}.version-{version}-{time.GetUtcNow().UtcDateTime:yyyyMMdd'T'HHmmssfff}"));
+    /// <summary>Name of the copy that is kept beside a store of an earlier program when it is brought up to date.</summary>
+    internal static string NameBeforeUpgrade(string path, int version, TimeProvider time) =>
+        string.Create(CultureInfo.InvariantCulture, $"{path}.version-{version}-{time.GetUtcNow().UtcDateTime:yyyyMMdd'T'HHmmssfff}");
 
-    private static void Copy(SqliteConnection connection, string target)
+    /// <summary>Copies what a connection sees into a new file.</summary>
+    /// <param name="connection">The connection.</param>
+    /// <param name="path">Its file, for messages.</param>
+    /// <param name="target">The copy; must not exist.</param>
+    /// <exception cref="StoreException">It cannot be written; nothing is left of it.</exception>
+    internal static void Copy(SqliteConnection connection, string path, string target)
     {
-        string partial = target + ".partial";
+        // Two programs that copy to the same name at once do not write into one another's file.
+        string partial = string.Create(CultureInfo.InvariantCulture, $"{target}.{Environment.ProcessId}.partial");
         try
         {
-            if (File.Exists(target))
+            if (Path.Exists(target))
                 throw new StoreException(StoreProblem.Wrong, $"{target} exists already.", "Choose another name.");
             File.Delete(partial);
             using (SqliteCommand command = connection.CreateCommand())
@@ -41,7 +47,8 @@ public static class StoreBackup
         catch (SqliteException problem)
         {
             Remove(partial);
-            throw StoreException.Of(problem, target);
+            // Damage is the store's, anything else that of the place where the copy is to go.
+            throw StoreException.Of(problem, problem.SqliteErrorCode is 11 or 26 ? path : target);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

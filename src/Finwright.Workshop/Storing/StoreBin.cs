@@ -27,7 +27,7 @@ public enum BinKind
 /// <param name="Id">Its number among things of its kind.</param>
 /// <param name="Name">What it is called.</param>
 /// <param name="DeletedAt">When it was deleted.</param>
-/// <param name="GoneAfter">Until when it can be had back.</param>
+/// <param name="GoneAfter">Until when it can be had back at least.</param>
 public sealed record BinItem(BinKind Kind, long Id, string Name, DateTimeOffset DeletedAt, DateTimeOffset GoneAfter);
 
 /// <summary>What was deleted in the last <see cref="Days"/> days. Older things are thrown away when something is deleted, never when a store is opened.</summary>
@@ -45,6 +45,9 @@ public sealed class StoreBin
         [BinKind.Stock] = ("stock_item", "name || ' ' || batch"),
         [BinKind.Calibration] = ("calibration", "quantity"),
     };
+
+    /// <summary>A condition on rows that hang on a build: it is not deleted. In SQL, for tables with a column <c>build_id</c>.</summary>
+    internal const string BuildIsThere = "NOT EXISTS (SELECT 1 FROM build WHERE build.id = build_id AND build.deleted_at IS NOT NULL)";
 
     private readonly StoreConnection _store;
 
@@ -67,6 +70,16 @@ public sealed class StoreBin
             throw new StoreException(StoreProblem.Wrong, "It is not there, or was deleted already.", "List what there is.");
     });
 
+    /// <summary>Refuses what hangs on a build that is not there, or deleted.</summary>
+    internal void RefuseWithoutBuild(long build)
+    {
+        string? name = _store.First("SELECT name, deleted_at FROM build WHERE id = $id", row => row.TextOrNull("deleted_at") is null ? "" : row.Text("name"), ("id", build));
+        if (name is null)
+            throw new StoreException(StoreProblem.Wrong, $"There is no build number {build}.", "\"finwright built list\" shows what there is.");
+        if (name.Length > 0)
+            throw new StoreException(StoreProblem.Wrong, $"The build \"{name}\" is deleted.", $"Have it back first: \"finwright store restore build {build}\".");
+    }
+
     /// <summary>Takes a thing out of the bin.</summary>
     internal void TakeBack(BinKind kind, long id) => _store.Change(() =>
     {
@@ -74,16 +87,28 @@ public sealed class StoreBin
             throw new StoreException(StoreProblem.Wrong, "It does not lie among the deleted things.", "\"finwright store bin\" lists them.");
     });
 
-    /// <summary>Throws away for good what was deleted before a moment; what something that is kept still needs, stays.</summary>
+    /// <summary>Throws away for good what was deleted before a moment; what something that is kept still names, stays, so that it does not forget.</summary>
     private void Empty(DateTimeOffset before)
     {
         // From what hangs on others to what others hang on.
-        foreach (string table in (string[])["calibration", "bench_session", "outing"])
-            _store.Execute($"DELETE FROM {table} WHERE deleted_at < $before", ("before", before));
-        _store.Execute("DELETE FROM build WHERE deleted_at < $before", ("before", before));
-        _store.Execute(
-            "DELETE FROM design WHERE deleted_at < $before AND NOT EXISTS (SELECT 1 FROM build JOIN revision ON revision.id = build.revision_id WHERE revision.design_id = design.id)",
-            ("before", before));
-        _store.Execute("DELETE FROM stock_item WHERE deleted_at < $before", ("before", before));
+        Throw("calibration");
+        Throw("bench_session", "calibration_session WHERE calibration_session.session_id = bench_session.id");
+        Throw("outing");
+        Throw("build", "outing WHERE outing.build_id = build.id");
+        Throw("design", "build JOIN revision ON revision.id = build.revision_id WHERE revision.design_id = design.id");
+        Throw(
+            "stock_item",
+            "build WHERE stock_item.id IN (build.filament_id, build.resin_id)",
+            "build_part WHERE build_part.filament_id = stock_item.id",
+            "stock_use WHERE stock_use.item_id = stock_item.id AND stock_use.build_id IS NOT NULL",
+            "calibration WHERE stock_item.id IN (calibration.filament_id, calibration.resin_id)");
+
+        void Throw(string table, params ReadOnlySpan<string> needs)
+        {
+            string sql = $"DELETE FROM {table} WHERE deleted_at < $before";
+            foreach (string need in needs)
+                sql += $" AND NOT EXISTS (SELECT 1 FROM {need})";
+            _store.Execute(sql, ("before", before));
+        }
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.Data.Sqlite;
 
 namespace Finwright.Workshop.Storing;
@@ -8,6 +9,8 @@ internal sealed class StoreConnection : IDisposable
 {
     private readonly SqliteConnection _connection;
     private SqliteTransaction? _transaction;
+    private StoreException? _undone;
+    private int _parts;
 
     /// <summary>Takes over an open connection.</summary>
     /// <param name="connection">The connection.</param>
@@ -23,8 +26,8 @@ internal sealed class StoreConnection : IDisposable
     /// <summary>The clock.</summary>
     public TimeProvider Time { get; }
 
-    /// <summary>Why nothing may be changed; null when it may.</summary>
-    public StoreException? Refusal { get; }
+    /// <summary>Why nothing may be changed; null when it may. Damage that is met while reading counts from then on.</summary>
+    public StoreException? Refusal { get; private set; }
 
     /// <summary>The database itself, for backups and checks.</summary>
     public SqliteConnection Database => _connection;
@@ -69,6 +72,8 @@ internal sealed class StoreConnection : IDisposable
     {
         if (_transaction is null)
             throw new InvalidOperationException("Changes are made inside Change, so that they are whole or not at all.");
+        if (_undone is not null)
+            throw _undone;
         using SqliteCommand command = Command(sql, values);
         return Guarded(command.ExecuteNonQuery);
     }
@@ -102,33 +107,11 @@ internal sealed class StoreConnection : IDisposable
         Execute($"UPDATE {table} SET {string.Join(", ", columns)} WHERE id = $id", [.. values, ("id", id)]);
     }
 
-    /// <summary>Makes changes that are whole or not at all. Inside another change it joins that one.</summary>
+    /// <summary>Makes changes that are whole or not at all. Inside another change they are a part of that one, undone alone when they fail.</summary>
     /// <param name="work">The changes.</param>
     /// <exception cref="StoreException">The store may not be changed, or it failed; nothing was changed.</exception>
-    public T Change<T>(Func<T> work)
-    {
-        if (Refusal is not null)
-            throw Refusal;
-        if (_transaction is not null)
-            return work();
-        // Begun for writing at once: a transaction that reads first and writes later may find that another has written between.
-        using SqliteTransaction transaction = Guarded(() => _connection.BeginTransaction(deferred: false));
-        _transaction = transaction;
-        try
-        {
-            T answer = work();
-            Guarded(() =>
-            {
-                transaction.Commit();
-                return 0;
-            });
-            return answer;
-        }
-        finally
-        {
-            _transaction = null;
-        }
-    }
+    public T Change<T>(Func<T> work) =>
+        Refusal is not null ? throw Refusal : _transaction is null ? Whole(work) : Part(work);
 
     /// <inheritdoc cref="Change{T}"/>
     public void Change(Action work) => Change(() =>
@@ -140,8 +123,78 @@ internal sealed class StoreConnection : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        _transaction?.Dispose();
+        if (_transaction is not null)
+            End(_transaction);
         _connection.Dispose();
+    }
+
+    private T Whole<T>(Func<T> work)
+    {
+        // Begun for writing at once: a transaction that reads first and writes later may find that another has written between.
+        SqliteTransaction transaction = Guarded(() => _connection.BeginTransaction(deferred: false));
+        _transaction = transaction;
+        try
+        {
+            T answer = work();
+            if (_undone is not null)
+                throw _undone;
+            Guarded(() =>
+            {
+                transaction.Commit();
+                return 0;
+            });
+            return answer;
+        }
+        finally
+        {
+            (_transaction, _undone, _parts) = (null, null, 0);
+            End(transaction);
+        }
+    }
+
+    /// <summary>A change within a change: who catches its failure and goes on does not keep the half of it.</summary>
+    private T Part<T>(Func<T> work)
+    {
+        SqliteTransaction transaction = _transaction!;
+        string name = string.Create(CultureInfo.InvariantCulture, $"part_{++_parts}");
+        Guarded(() => Run(transaction.Save));
+        try
+        {
+            T answer = work();
+            if (_undone is not null)
+                throw _undone;
+            Guarded(() => Run(transaction.Release));
+            return answer;
+        }
+        catch
+        {
+            if (_undone is null)
+            {
+                Guarded(() => Run(transaction.Rollback));
+                Guarded(() => Run(transaction.Release));
+            }
+
+            throw;
+        }
+
+        int Run(Action<string> step)
+        {
+            step(name);
+            return 0;
+        }
+    }
+
+    /// <summary>Undoes what was not committed. What the disk says to that is no news: the change has failed already, and is undone at the next opening at the latest.</summary>
+    private static void End(SqliteTransaction transaction)
+    {
+        try
+        {
+            transaction.Dispose();
+        }
+        catch (SqliteException)
+        {
+            // Said above.
+        }
     }
 
     private SqliteCommand Command(string sql, ReadOnlySpan<(string Name, object? Value)> values)
@@ -164,11 +217,23 @@ internal sealed class StoreConnection : IDisposable
         }
         catch (SqliteException problem)
         {
-            throw StoreException.Of(problem, Path);
+            throw Noted(StoreException.Of(problem, Path));
         }
-        catch (Exception problem) when (problem is InvalidDataException or InvalidCastException or System.Text.Json.JsonException)
+        catch (Exception problem) when (problem is InvalidDataException or InvalidCastException or ArgumentOutOfRangeException or System.Text.Json.JsonException)
         {
-            throw StoreException.Damage(Path, problem);
+            throw Noted(StoreException.Damage(Path, problem));
         }
+    }
+
+    /// <summary>Remembers what a problem means for what comes after it.</summary>
+    private StoreException Noted(StoreException problem)
+    {
+        // Nothing is written to a store in which damage was met.
+        if (problem.Problem == StoreProblem.Damaged)
+            Refusal ??= problem;
+        // A full or failing disk undoes the whole transaction by itself: changes after that would each stand alone.
+        if (_transaction is not null && (problem.Problem == StoreProblem.Damaged || SQLitePCL.raw.sqlite3_get_autocommit(_connection.Handle) != 0))
+            _undone ??= problem;
+        return problem;
     }
 }
