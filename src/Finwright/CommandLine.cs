@@ -3,6 +3,9 @@ using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using Finwright.Assessment.Packing;
 using Finwright.Commands;
+using Finwright.Commands.Built;
+using Finwright.Commands.Shelf;
+using Finwright.Commands.Stock;
 using Finwright.Terminal;
 using Finwright.Workshop.Storing;
 
@@ -81,6 +84,9 @@ internal static class CommandLine
             new ResinsCommand(),
             new SectionCommand(),
             new SchemaCommand(),
+            new ShelfCommand(),
+            new BuiltCommand(),
+            new StockCommand(),
             Trace,
         };
         root.Directives.Clear();

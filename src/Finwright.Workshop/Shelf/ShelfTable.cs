@@ -67,6 +67,19 @@ public sealed class ShelfTable
         });
     }
 
+    /// <summary>Keeps an old revision once more, as the latest of its design.</summary>
+    /// <param name="revision">Number of the old one.</param>
+    /// <param name="madeBy">The program and its version.</param>
+    /// <exception cref="StoreException">It is the latest already, or is not there.</exception>
+    public Revision Again(long revision, string madeBy) => _store.Change(() =>
+    {
+        string text = Text(revision);
+        Revision old = Find(revision)!, latest = Latest(old.DesignId) ?? throw new StoreException(StoreProblem.Wrong, $"\"{old.DesignName}\" is not on the shelf.", "Restore the design first.");
+        if (string.Equals(old.Hash, latest.Hash, StringComparison.Ordinal))
+            throw new StoreException(StoreProblem.Wrong, $"{old.Label} is the same as the latest, {latest.Label}: nothing was kept.", "Name another revision.");
+        return Insert(old.DesignId, latest.Number + 1, revision, text, $"As {old.Label} again.", madeBy, Picture(revision));
+    });
+
     /// <summary>Designs on the shelf, by name.</summary>
     /// <param name="search">Words that name, tags or a note must hold; empty for all.</param>
     public IReadOnlyList<ShelvedDesign> List(string search = "")
@@ -166,16 +179,18 @@ public sealed class ShelfTable
         new StoreBin(_store).TakeBack(BinKind.Design, design);
     });
 
-    private Revision Insert(long design, int number, long? parent, ShelfEntry entry)
+    private Revision Insert(long design, int number, long? parent, ShelfEntry entry) =>
+        entry.Note.Length <= LongestNote
+            ? Insert(design, number, parent, TextOf(entry.Design), entry.Note, entry.MadeBy, entry.Picture)
+            : throw new StoreException(StoreProblem.Wrong, $"The note has {entry.Note.Length} characters; {LongestNote} are the most.", "Shorten it.");
+
+    private Revision Insert(long design, int number, long? parent, string text, string note, string madeBy, string? picture)
     {
-        if (entry.Note.Length > LongestNote)
-            throw new StoreException(StoreProblem.Wrong, $"The note has {entry.Note.Length} characters; {LongestNote} are the most.", "Shorten it.");
-        string text = TextOf(entry.Design);
         long id = _store.Insert(
             "revision",
-            ("design_id", design), ("number", number), ("parent_id", parent), ("hash", HashOf(text)), ("note", entry.Note), ("made_at", _store.Time.GetUtcNow()), ("made_by", entry.MadeBy), ("text", text));
-        if (entry.Picture is not null)
-            _store.Insert("picture", ("revision_id", id), ("svg", entry.Picture));
+            ("design_id", design), ("number", number), ("parent_id", parent), ("hash", HashOf(text)), ("note", note), ("made_at", _store.Time.GetUtcNow()), ("made_by", madeBy), ("text", text));
+        if (picture is not null)
+            _store.Insert("picture", ("revision_id", id), ("svg", picture));
         return Find(id)!;
     }
 

@@ -47,6 +47,10 @@ public sealed class StockTable
         });
     }
 
+    /// <summary>Forgets what was taken for a build under one note.</summary>
+    internal void Forget(long build, string note) =>
+        _store.Change(() => _store.Execute("DELETE FROM stock_use WHERE build_id = $build AND note = $note", ("build", build), ("note", note)));
+
     /// <summary>Everything in stock, by kind and name.</summary>
     public IReadOnlyList<StockItem> List() =>
         _store.All($"SELECT {Columns} FROM stock_item WHERE deleted_at IS NULL ORDER BY kind, name COLLATE NOCASE, batch COLLATE NOCASE, id", ReadItem);

@@ -68,6 +68,29 @@ internal static class Inputs
     /// <summary>A text.</summary>
     public static Option<string?> Text(string name, string word, string description) => new(name) { Description = description, HelpName = word };
 
+    /// <summary>A day.</summary>
+    public static Option<DateOnly?> Day(string name, string description) =>
+        new(name)
+        {
+            Description = $"{description} Written as year, month and day, such as 2027-04-18.",
+            HelpName = "date",
+            CustomParser = result =>
+            {
+                string text = result.Tokens[0].Value;
+                if (FindDay(text) is DateOnly day)
+                    return day;
+                result.AddError($"{name} takes a day such as 2027-04-18, not \"{Shorten(text)}\".");
+                return null;
+            },
+        };
+
+    /// <summary>A day as it is written; null when the text is none.</summary>
+    public static DateOnly? FindDay(string text) =>
+        DateOnly.TryParseExact(text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) && day.Year >= 1970 ? day : null;
+
+    /// <summary>Words separated by commas.</summary>
+    public static IReadOnlyList<string> Words(string? text) => text is null ? [] : text.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
     /// <summary>A switch.</summary>
     public static Option<bool> Switch(string name, string description) => new(name) { Description = description, Arity = ArgumentArity.Zero };
 

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using System.Text.Json.Serialization;
 using Finwright.Papers;
 using Finwright.Terminal;
@@ -15,7 +14,7 @@ internal sealed class PaperInputs
     private readonly Option<Mark?> _decimal = Inputs.OneOf<Mark>("--decimal", "Decimal mark of the papers; by default that of the language.");
     private readonly Option<double?> _across = Inputs.Number("--ruler-across-mm", "mm", "What the 100 mm ruler across an earlier print of the templates measured; the papers are put right by it.");
     private readonly Option<double?> _down = Inputs.Number("--ruler-down-mm", "mm", "The same for the ruler down the page.");
-    private readonly Option<string?> _date = Inputs.Text("--date", "date", "Date on the papers, such as 2027-04-18; today by default. The same design with the same date gives the same files.");
+    private readonly Option<DateOnly?> _date = Inputs.Day("--date", "Date on the papers; today by default. The same design with the same date gives the same files.");
 
     private enum Language
     {
@@ -57,7 +56,7 @@ internal sealed class PaperInputs
         Units = arguments.GetValue(_units) is Units.Inch ? PaperUnits.Inch : PaperUnits.Metric,
         Decimals = arguments.GetValue(_decimal) switch { Mark.Point => DecimalMark.Point, Mark.Comma => DecimalMark.Comma, _ => DecimalMark.OfLanguage },
         Rulers = new(Ruler(arguments, _across), Ruler(arguments, _down)),
-        Date = Date(arguments.GetValue(_date)),
+        Date = arguments.GetValue(_date) ?? DateOnly.FromDateTime(DateTime.Now),
         ProgramVersion = ProgramVersion.Text,
     };
 
@@ -70,14 +69,5 @@ internal sealed class PaperInputs
             return PaperSize.A4;
         PaperSize paper = PaperSize.Find(text) ?? throw new WrongInputException($"--paper does not know \"{Inputs.Shorten(text)}\".", $"Give {string.Join(", ", PaperSize.Named.Select(size => size.Name.ToLowerInvariant()))}, or two sides in millimetres such as 210x297.");
         return paper.IsUsable ? paper : throw new WrongInputException($"Paper of {paper.Name} cannot hold the papers.", "Give paper from 148 x 210 mm (A5) to 1200 mm long.");
-    }
-
-    private static DateOnly Date(string? text)
-    {
-        if (text is null)
-            return DateOnly.FromDateTime(DateTime.Now);
-        return DateOnly.TryParseExact(text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date) && date.Year >= 1970
-            ? date
-            : throw new WrongInputException($"--date does not understand \"{Inputs.Shorten(text)}\".", "Write year, month and day, such as 2027-04-18.");
     }
 }
