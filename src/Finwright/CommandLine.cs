@@ -6,6 +6,7 @@ using Finwright.Commands;
 using Finwright.Commands.Built;
 using Finwright.Commands.Shelf;
 using Finwright.Commands.Stock;
+using Finwright.Commands.Store;
 using Finwright.Terminal;
 using Finwright.Workshop.Storing;
 
@@ -87,6 +88,7 @@ internal static class CommandLine
             new ShelfCommand(),
             new BuiltCommand(),
             new StockCommand(),
+            new StoreContentsCommand(),
             Trace,
         };
         root.Directives.Clear();

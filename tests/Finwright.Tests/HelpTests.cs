@@ -4,7 +4,7 @@ namespace Finwright.Tests;
 
 public sealed class HelpTests
 {
-    public static TheoryData<string> Commands => ["new", "check", "pack", "water", "strength", "print", "motion", "pour", "cure", "cure-slab", "plan", "bench", "materials", "resins", "section", "schema", "shelf", "built", "stock"];
+    public static TheoryData<string> Commands => ["new", "check", "pack", "water", "strength", "print", "motion", "pour", "cure", "cure-slab", "plan", "bench", "materials", "resins", "section", "schema", "shelf", "built", "stock", "store"];
 
     [Theory]
     [MemberData(nameof(Commands))]
