@@ -57,9 +57,9 @@ public sealed class BenchReadingsTests
     public void Read_twice_the_same_line_is_two_readings() => Assert.Equal(2, Read(Header + "15,90,mid-chord,,,2,,\n15,90,mid-chord,,,2,,\n").Lines.Count);
 
     [Theory]
-    [InlineData("", null, "no-readings")]
-    [InlineData("# nothing\n", null, "no-readings")]
-    [InlineData(Header, null, "no-readings")]
+    [InlineData("", null, "no-rows")]
+    [InlineData("# nothing\n", null, "no-rows")]
+    [InlineData(Header, null, "no-rows")]
     [InlineData("one,two\n1,2\n", 1, "no-header")]
     [InlineData("15,90,mid-chord,2\n", 1, "no-header")]
     [InlineData("mass_kg,at_mm,at_chord,deflection_cm,twist_degrees\n15,90,mid-chord,2,1\n", 1, "unknown-column", "deflection_mm")]
@@ -69,8 +69,8 @@ public sealed class BenchReadingsTests
     [InlineData("mass_kg,at_mm,at_chord\n", 1, "column-missing", "deflection_mm")]
     [InlineData(Header + "15,90,mid-chord,,,,,\n", 2, "nothing-read")]
     [InlineData(Header + ",90,mid-chord,,,2,,\n", 2, "missing-number", "Column 1, mass_kg")]
-    [InlineData(Header + "15,90,,,,2,,\n", 2, "missing-place", "Column 3, at_chord")]
-    [InlineData(Header + "15,90,middle,,,2,,\n", 2, "unknown-place", "middle")]
+    [InlineData(Header + "15,90,,,,2,,\n", 2, "missing-word", "Column 3, at_chord")]
+    [InlineData(Header + "15,90,middle,,,2,,\n", 2, "unknown-word", "middle")]
     [InlineData(Header + "15,90,mid-chord,,,2 mm,,\n", 2, "not-a-number", "Column 6")]
     [InlineData(Header + "15,90,mid-chord,,,NaN,,\n", 2, "not-a-number")]
     [InlineData(Header + "15,90,mid-chord,,,1e999,,\n", 2, "not-a-number")]
@@ -115,6 +115,20 @@ public sealed class BenchReadingsTests
         Assert.True(content.Lines.Count == 0 || content.Findings.Count == 0);
         Assert.All(content.Lines, own => Assert.True(double.IsFinite(own.MassKg) && own.MassKg > 0 && (own.DeflectionMm is not { } d || (double.IsFinite(d.Value) && d.Deviation > 0))));
     }, iter: 2000);
+
+    [Fact]
+    public void Readings_written_are_read_back_the_same() => Gen.Select(Gen.Double[0.2, 80], Gen.Double[1, 1000], Gen.Enum<ChordPlace>(), Gen.Double[-45, 45], Gen.Double[0.001, 20], Gen.String[Gen.Char["a =-\"#;,'\n"], 0, 20])
+        .Select(Gen.Bool, Gen.Bool).Hold(own =>
+        {
+            ((double mass, double at, ChordPlace place, double value, double deviation, string note), bool bends, bool twists) = own;
+            ReadValue read = new(value, deviation);
+            BenchReadingLine line = new(3, mass, at, place, at / 2, ChordPlace.MidChord, bends || !twists ? read : null, twists ? read : null, note);
+            BenchReadingsContent content = Read(BenchReadings.Write([new BenchReadingsBlock("in the vice,\n=1", [line])]));
+            Assert.Empty(content.Findings);
+            Assert.Equal(line, Assert.Single(content.Lines));
+            Assert.Null(BenchReadings.Problem([line]));
+            Assert.NotNull(BenchReadings.Problem([line with { MassKg = 1e3 }]));
+        }, iter: 500);
 
     [Fact]
     public void Beyond_names_the_line_of_a_place_past_the_tip()
