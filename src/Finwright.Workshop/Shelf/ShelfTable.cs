@@ -22,7 +22,9 @@ public sealed record KeptPrediction(string MadeBy, DateTimeOffset MadeAt, string
 /// <summary>Designs and their revisions.</summary>
 public sealed class ShelfTable
 {
-    private const int LongestName = 80, LongestNote = 2000, MostTags = 20, LongestTag = 40;
+    internal const int LongestNote = 2000;
+
+    private const int LongestName = 80, MostTags = 20, LongestTag = 40;
 
     private const string RevisionColumns =
         "revision.id, revision.design_id, design.name AS design_name, revision.number, revision.hash, revision.note, revision.made_at, revision.made_by, "
@@ -210,7 +212,7 @@ public sealed class ShelfTable
             throw new StoreException(StoreProblem.Wrong, $"There is a design \"{name}\" on the shelf already.", "Give it another name, or keep this as a revision of that one.");
     }
 
-    private static string CheckedName(string name)
+    internal static string CheckedName(string name)
     {
         name = (name ?? "").Trim();
         if (name.Length is 0 or > LongestName || name.Any(char.IsControl))
@@ -218,7 +220,7 @@ public sealed class ShelfTable
         return Reference.Parse(name).Number is null ? name : throw new StoreException(StoreProblem.Wrong, $"The name \"{name}\" ends like the number of a revision.", "Leave out the @ and what follows.");
     }
 
-    private static string[] CheckedTags(IReadOnlyList<string> tags)
+    internal static string[] CheckedTags(IReadOnlyList<string> tags)
     {
         string[] clean = [.. tags.Select(tag => tag.Trim()).Where(tag => tag.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase)];
         if (clean.Length > MostTags || Array.Exists(clean, tag => tag.Length > LongestTag || tag.Any(char.IsControl)))
