@@ -3,6 +3,7 @@ using Finwright.Design;
 using Finwright.Strength.Files;
 using Finwright.Workshop.Exchange.Archives;
 using Finwright.Workshop.Shelf;
+using Finwright.Workshop.Tracks;
 
 namespace Finwright.Workshop.Exchange.Bundles;
 
@@ -182,6 +183,15 @@ internal static class BundleForm
         if (!Sha256.IsOne(track.Sha256) || track.FileName.Length > LongestText || !unknown.Remove(track.Entry))
             throw Refused($"A track of \"{build.Name}\" is not named as it should be.");
         byte[] points = files.Read(track.Entry);
+        try
+        {
+            TrackForm.Read(points);
+        }
+        catch (InvalidDataException problem)
+        {
+            throw new ExchangeException($"The track \"{track.FileName}\" of \"{build.Name}\" is damaged.", "Have it exported again. Nothing was taken in.", problem);
+        }
+
         return outing with { Track = track with { Points = points } };
     }
 

@@ -10,11 +10,20 @@ using Finwright.Workshop.Exchange.Bundles;
 using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Stock;
 using Finwright.Workshop.Storing;
+using Finwright.Workshop.Tracks;
 
 namespace Finwright.Workshop.Tests.Exchange.Bundles;
 
 public sealed class BundleTests
 {
+    private static readonly Lazy<byte[]> Sample = new(() =>
+    {
+        using TemporaryStore one = new();
+        using WorkshopStore store = one.Open();
+        Fill(store);
+        return Exported(store, "Mudflat", withBuilds: true);
+    });
+
     [Fact]
     public void A_design_with_its_builds_comes_back_the_same_in_another_store()
     {
@@ -152,6 +161,9 @@ public sealed class BundleTests
         { "cannot be right", files => Builds(files, builds => builds["builds"]![0]!["bench"]![0]!["readings"]![0]!["mass_kg"] = 1e6) },
         { "cannot be", files => Change(files, "builds.json", text => text.Replace("\"plastic_g\": 181.5", "\"plastic_g\": 1e999", StringComparison.Ordinal)) },
         { "rating", files => Builds(files, builds => builds["builds"]![0]!["outings"]![0]!["grip"] = 6) },
+        { "damaged", files => Reseal(files, "tracks/1.track", [1, 2, 3]) },
+        { "not named", files => Builds(files, builds => builds["builds"]![0]!["outings"]![0]!["track"]!["entry"] = "notes.txt") },
+        { "not named", files => Builds(files, builds => builds["builds"]![0]!["outings"]![0]!["track"]!["sha256"] = "no") },
         { "not in the bundle", files => Builds(files, builds => builds["builds"]![0]!["revision"] = 7) },
         { "not among the items", files => Builds(files, builds => builds["builds"]![0]!["filament"]!["name"] = "gold") },
         { "makes no sense", files => Builds(files, builds => builds["stock"]![0]!["kind"] = "uranium") },
@@ -163,10 +175,9 @@ public sealed class BundleTests
     [MemberData(nameof(Hostile))]
     public void What_cannot_be_right_is_refused_and_nothing_is_taken_in(string why, Action<Dictionary<string, byte[]>> spoil)
     {
-        using TemporaryStore one = new(), two = new();
-        using WorkshopStore from = one.Open(), to = two.Open();
-        Fill(from);
-        Dictionary<string, byte[]> files = Files(Exported(from, "Mudflat", withBuilds: true));
+        using TemporaryStore two = new();
+        using WorkshopStore to = two.Open();
+        Dictionary<string, byte[]> files = Files(Sample.Value);
         spoil(files);
         Exception refusal = Assert.ThrowsAny<Exception>(() => Taken(Zip(files), to));
         Assert.True(refusal is ExchangeException or StoreException, refusal.ToString());
@@ -191,7 +202,7 @@ public sealed class BundleTests
         store.Builds.Keep(build.Id, new BuildPart("blade", new(2027, 4, 1), spool.Id, 150, 9.5, "clean"));
         store.Builds.Keep(build.Id, new BuildPhoto("photos/blade.jpg", "the blade"));
         store.Bench.Add(new(0, build.Id, new(2027, 4, 9), RootHold.Clamped, "in the vice", [new(1, 10, 190, ChordPlace.MidChord, 190, ChordPlace.TrailingEdge, new(8.2, 0.2), null, "dial gauge")]));
-        store.Outings.Add(new() { SailedOn = new(2027, 5, 1), Place = "the estuary", BuildId = build.Id, Grip = 4, SpinOuts = 0, WindLowKnots = 14 }, null);
+        store.Outings.Add(new() { SailedOn = new(2027, 5, 1), Place = "the estuary", BuildId = build.Id, Grip = 4, SpinOuts = 0, WindLowKnots = 14 }, new("first.gpx", new string('a', 64), TrackForm.Write(new(new(2027, 5, 1, 9, 0, 0, TimeSpan.Zero), [new(0, 0.9, 0.1, 8), new(1, 0.9, 0.1001, 8.1)]))));
         store.Outings.Add(new() { SailedOn = new(2027, 5, 2), Place = "the estuary", BuildId = build.Id }, null);
         store.Builds.Add(new() { RevisionId = third.Id, Name = "Mudflat two" });
     }
