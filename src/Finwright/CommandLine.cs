@@ -64,7 +64,9 @@ internal static class CommandLine
         }
     }
 
-    private static RootCommand Root(TextStreams streams)
+    /// <summary>The program's commands, with those below them.</summary>
+    /// <param name="streams">Where help goes.</param>
+    internal static RootCommand Root(TextStreams streams)
     {
         RootCommand root = new("Finwright makes windsurf fins that you can print: a plain design file goes in; watertight parts to print, what the fin does in the water, and the numbers come out.")
         {

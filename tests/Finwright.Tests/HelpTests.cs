@@ -4,13 +4,13 @@ namespace Finwright.Tests;
 
 public sealed class HelpTests
 {
-    public static TheoryData<string> Commands => ["new", "check", "pack", "water", "strength", "print", "motion", "pour", "cure", "cure-slab", "plan", "bench", "materials", "resins", "section", "schema", "shelf", "built", "stock", "store"];
+    public static TheoryData<string> Commands => [.. ProgramCommands.All.Select(command => command.Call["finwright ".Length..])];
 
     [Theory]
     [MemberData(nameof(Commands))]
     public void Help_of_a_command_says_what_it_does_how_to_call_it_and_gives_an_example(string command)
     {
-        ProgramRun run = ProgramRun.Of(command, "--help");
+        ProgramRun run = ProgramRun.Of([.. command.Split(' '), "--help"]);
         Assert.Equal(ExitCode.Good, run.ExitCode);
         Assert.Contains($"finwright {command}", run.Out, StringComparison.Ordinal);
         foreach (string heading in (string[])["How to call it", "Options", "Example", "Exit codes", "--trace"])
@@ -23,7 +23,7 @@ public sealed class HelpTests
     [InlineData("")]
     public void Help_fits_80_columns(string command)
     {
-        ProgramRun run = command.Length == 0 ? ProgramRun.Of() : ProgramRun.Of(command, "--help");
+        ProgramRun run = command.Length == 0 ? ProgramRun.Of() : ProgramRun.Of([.. command.Split(' '), "--help"]);
         Assert.All(run.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
     }
 
@@ -42,7 +42,7 @@ public sealed class HelpTests
     public void Help_of_the_program_names_every_command_and_every_exit_code()
     {
         ProgramRun run = ProgramRun.Of("--help");
-        Assert.All(Commands, command => Assert.Contains($"\n  {command.Data} ", run.Out, StringComparison.Ordinal));
+        Assert.All(Commands.Where(command => !command.Data.Contains(' ', StringComparison.Ordinal)), command => Assert.Contains($"\n  {command.Data} ", run.Out, StringComparison.Ordinal));
         foreach (ExitCode code in Enum.GetValues<ExitCode>())
             Assert.Contains($"{(int)code} ", run.Out, StringComparison.Ordinal);
     }

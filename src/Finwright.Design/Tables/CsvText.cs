@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 
@@ -11,7 +12,7 @@ public static class CsvText
 {
     private const char Guard = '\'';
 
-    private static readonly char[] Formula = ['=', '+', '-', '@'];
+    private static readonly SearchValues<char> Formula = SearchValues.Create("=+-@"), Special = SearchValues.Create(",;\t\"\r\n");
 
     /// <summary>A number; empty for none. Read back, it is the same to the last bit.</summary>
     public static string Number(double? value) => value is double number ? number.ToString(CultureInfo.InvariantCulture) : "";
@@ -45,10 +46,10 @@ public static class CsvText
     private static bool IsFormula(string text)
     {
         ReadOnlySpan<char> rest = text.AsSpan().TrimStart(Guard);
-        return rest.Length > 0 && (rest[0] is '\t' or '\r' || rest.TrimStart() is { Length: > 0 } seen && Formula.AsSpan().Contains(seen[0]));
+        return rest.Length > 0 && (rest[0] is '\t' or '\r' || rest.TrimStart() is { Length: > 0 } seen && Formula.Contains(seen[0]));
     }
 
-    private static string Safe(string text) => text.AsSpan().ContainsAny(",;\t\"\r\n") ? Quoted(text) : text;
+    private static string Safe(string text) => text.AsSpan().ContainsAny(Special) ? Quoted(text) : text;
 
     private static string Quoted(string text) => new StringBuilder(text).Replace("\"", "\"\"").Insert(0, '"').Append('"').ToString();
 }
