@@ -1,4 +1,5 @@
 using Finwright.Workshop.Storing;
+using Microsoft.Data.Sqlite;
 
 namespace Finwright.Workshop.Tests;
 
@@ -15,6 +16,17 @@ internal sealed class TemporaryStore : IDisposable
 
     /// <summary>Opens the store, creating it the first time.</summary>
     public WorkshopStore Open(TimeProvider? time = null) => WorkshopStore.Open(File, time: time);
+
+    /// <summary>Names of the files in the folder, in their order.</summary>
+    public IReadOnlyList<string> Files => [.. Directory.EnumerateFiles(_folder).Select(file => System.IO.Path.GetFileName(file)).Order(StringComparer.Ordinal)];
+
+    /// <summary>The database itself, without the store; made when it is not there.</summary>
+    public SqliteConnection Database()
+    {
+        SqliteConnection connection = new(new SqliteConnectionStringBuilder { DataSource = File, Pooling = false, ForeignKeys = true }.ToString());
+        connection.Open();
+        return connection;
+    }
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 }

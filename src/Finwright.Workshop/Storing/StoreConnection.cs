@@ -155,6 +155,8 @@ internal sealed class StoreConnection : IDisposable
     /// <summary>A change within a change: who catches its failure and goes on does not keep the half of it.</summary>
     private T Part<T>(Func<T> work)
     {
+        if (_undone is not null)
+            throw _undone;
         SqliteTransaction transaction = _transaction!;
         string name = string.Create(CultureInfo.InvariantCulture, $"part_{++_parts}");
         Guarded(() => Run(transaction.Save));

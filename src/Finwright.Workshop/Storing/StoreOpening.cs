@@ -14,6 +14,9 @@ namespace Finwright.Workshop.Storing;
 /// </remarks>
 internal sealed class StoreOpening(string path, TimeProvider time, TimeSpan patience)
 {
+    /// <summary>Bytes: one page of the least size (SQLite, "Database File Format", section 1.3.2).</summary>
+    private const int SmallestDatabase = 512;
+
     /// <summary>Held while a file that is still empty is looked at and filled, see the remarks.</summary>
     private static readonly Lock Making = new();
 
@@ -26,7 +29,11 @@ internal sealed class StoreOpening(string path, TimeProvider time, TimeSpan pati
         {
             if (Directory.Exists(path) || Path.EndsInDirectorySeparator(path))
                 throw new StoreException(StoreProblem.Unreachable, $"{path} is a folder.", "Name the store's file in it.");
-            if (File.Exists(path) && new FileInfo(path).Length > 0)
+            long length = LengthOf(path);
+            // The database would take a file of a byte for one that is to be filled.
+            if (length is > 0 and < SmallestDatabase)
+                throw NotAStore();
+            if (length > 0)
             {
                 RefuseForeign();
                 return Existing();
@@ -72,15 +79,16 @@ internal sealed class StoreOpening(string path, TimeProvider time, TimeSpan pati
         SqliteConnection connection = Connect(path, SqliteOpenMode.ReadWriteCreate);
         try
         {
+            // A file that is write-protected is opened for reading without a word, and would get companions that nobody may write to later.
+            if (SQLitePCL.raw.sqlite3_db_readonly(connection.Handle, "main") == 1)
+                throw ReadOnly();
             if (Version(connection) != StoreSchema.Current)
                 Upgrade(connection);
             // A reader does not keep a writer waiting, nor the other way round; a change is on the disk before it is told done.
             Run(connection, "PRAGMA journal_mode = WAL");
             Run(connection, "PRAGMA synchronous = FULL");
             Run(connection, "PRAGMA fullfsync = ON");
-            // A file that is write-protected is opened for reading without a word.
-            bool isReadOnly = SQLitePCL.raw.sqlite3_db_readonly(connection.Handle, "main") == 1;
-            return new(connection, path, time, isReadOnly ? ReadOnly() : null);
+            return new(connection, path, time, refusal: null);
         }
         catch
         {
@@ -157,6 +165,11 @@ internal sealed class StoreOpening(string path, TimeProvider time, TimeSpan pati
 
     private SqliteConnection ConnectForReading()
     {
+        // Where nobody writes, and perhaps nothing may be written beside the file, it is read as one that nobody changes meanwhile.
+        if (LengthOf(path + "-wal") == 0)
+            return Connect(AsItLies, SqliteOpenMode.ReadOnly);
+        if (!File.Exists(path + "-shm"))
+            return CopyForReading();
         SqliteConnection? plain = null;
         try
         {
@@ -167,27 +180,27 @@ internal sealed class StoreOpening(string path, TimeProvider time, TimeSpan pati
         catch (SqliteException)
         {
             plain?.Dispose();
-            string log = path + "-wal";
-            // Changes that a killed program left beside the store belong to it: without them, it would be read as it was before.
-            if (File.Exists(log) && new FileInfo(log).Length > 0)
-                return CopyForReading(log);
-            // Where nothing may be written beside the file, it is read as one that nobody changes meanwhile.
-            return Connect(AsItLies, SqliteOpenMode.ReadOnly);
+            return CopyForReading();
         }
     }
 
-    /// <summary>A store with changes beside it that cannot be joined to it where it lies: joined in a copy, in memory.</summary>
-    private SqliteConnection CopyForReading(string log)
+    /// <summary>
+    /// Changes that a killed program left beside the store belong to it: without them, it would be read as it was before. Where they
+    /// cannot be joined to it, they are in a copy, in memory.
+    /// </summary>
+    private SqliteConnection CopyForReading()
     {
         string folder = Directory.CreateTempSubdirectory("finwright-").FullName;
         SqliteConnection memory = Connect(":memory:", SqliteOpenMode.Memory);
         try
         {
             string copy = Path.Combine(folder, StorePlace.FileName);
-            File.Copy(path, copy);
-            File.Copy(log, copy + "-wal");
-            File.SetAttributes(copy, FileAttributes.Normal);
-            File.SetAttributes(copy + "-wal", FileAttributes.Normal);
+            foreach (string beside in (string[])["", "-wal"])
+            {
+                File.Copy(path + beside, copy + beside);
+                File.SetAttributes(copy + beside, FileAttributes.Normal);
+            }
+
             using SqliteConnection joined = Connect(copy, SqliteOpenMode.ReadWrite);
             joined.BackupDatabase(memory);
             return memory;
@@ -295,17 +308,32 @@ internal sealed class StoreOpening(string path, TimeProvider time, TimeSpan pati
     /// <summary>Refuses pipes and devices, which look like empty files.</summary>
     private void RefuseDevice()
     {
-        if (!File.Exists(path))
+        if (!File.Exists(Followed(path)))
             return;
-        string target = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
         using MemoryStream described = new();
         // The writer of archives is what tells in the framework which kind of file a path names.
         using (TarWriter writer = new(described, leaveOpen: true))
-            writer.WriteEntry(target, "store");
+            writer.WriteEntry(Followed(path), "store");
         described.Position = 0;
         using TarReader reader = new(described);
         if (reader.GetNextEntry() is not { EntryType: TarEntryType.RegularFile or TarEntryType.V7RegularFile })
             throw new StoreException(StoreProblem.Foreign, $"{path} is not a file but a device or a pipe.", "Name the store's file with --store. It was not touched.");
+    }
+
+    /// <summary>How long a file is; 0 when it is not there, and for pipes and devices.</summary>
+    private static long LengthOf(string file) => new FileInfo(Followed(file)) is { Exists: true, Length: long length } ? length : 0;
+
+    /// <summary>What a link leads to.</summary>
+    private static string Followed(string file)
+    {
+        try
+        {
+            return File.ResolveLinkTarget(file, returnFinalTarget: true)?.FullName ?? file;
+        }
+        catch (Exception problem) when (problem is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return file;
+        }
     }
 
     private StoreException Named(SqliteException problem) =>

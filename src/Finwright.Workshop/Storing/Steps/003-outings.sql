@@ -27,3 +27,5 @@ CREATE TABLE track (
     hash TEXT NOT NULL CHECK (length(hash) = 64),
     points BLOB NOT NULL
 ) STRICT;
+
+CREATE INDEX track_hash ON track (hash);
