@@ -4,6 +4,7 @@ using System.CommandLine.Invocation;
 using Finwright.Assessment.Packing;
 using Finwright.Commands;
 using Finwright.Commands.Built;
+using Finwright.Commands.Outings;
 using Finwright.Commands.Shelf;
 using Finwright.Commands.Stock;
 using Finwright.Commands.Store;
@@ -90,6 +91,7 @@ internal static class CommandLine
             new ShelfCommand(),
             new BuiltCommand(),
             new StockCommand(),
+            new OutingCommand(),
             new StoreContentsCommand(),
             Trace,
         };

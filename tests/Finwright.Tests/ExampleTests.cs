@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Finwright.Commands;
+using Finwright.Commands.Outings;
 using Finwright.Terminal;
 
 namespace Finwright.Tests;
@@ -16,7 +17,7 @@ public sealed class ExampleTests : IDisposable
     public static TheoryData<string> Help =>
     [
         .. ((ProgramCommand[])[new NewCommand(), new CheckCommand(), new PackCommand(), new PapersCommand(), new WaterCommand(), new StrengthCommand(), new BenchCommand(), new BenchFitCommand(), new MaterialsCommand(), new SectionCommand(), new SchemaCommand(),
-            new PrintCommand(), new MotionCommand(), new PourCommand(), new CureCommand(), new CureSlabCommand(), new ResinsCommand(), new ResinsFitCommand(), new PlanCommand()])
+            new PrintCommand(), new MotionCommand(), new PourCommand(), new CureCommand(), new CureSlabCommand(), new ResinsCommand(), new ResinsFitCommand(), new PlanCommand(), new OutingMeasureCommand()])
             .Select(command => command.Example["finwright ".Length..].Split(" > ")[0])
             // Once is enough for what the README shows too.
             .Except(File.ReadLines(Path.Combine(Root, "README.md")).Select(line => line.Replace(Start, "", StringComparison.Ordinal)), StringComparer.Ordinal),
@@ -55,6 +56,8 @@ public sealed class ExampleTests : IDisposable
             File.Copy(Path.Combine(Root, "examples", "slow-laminating.cup.csv"), _folder["my-cup.csv"]);
         if (Array.Exists(words, word => word == _folder["my-plate-2.gcode"]))
             _folder.Write("my-plate-2.gcode", Tower());
+        if (Array.Exists(words, word => word == _folder["my-afternoon.gpx"]))
+            File.Copy(Path.Combine(Root, "examples", "lagoon-afternoon.gpx"), _folder["my-afternoon.gpx"]);
         ProgramRun run = ProgramRun.Of(words);
         // A verdict on the example's fin may fail; that is an answer.
         Assert.True(run.ExitCode == ExitCode.Good || (words[0] is "water" or "strength" or "print" or "motion" or "pour" or "cure" or "cure-slab" or "plan" && run.ExitCode == ExitCode.Fails), run.Error + run.Out);

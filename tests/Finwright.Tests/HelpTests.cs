@@ -81,6 +81,10 @@ public sealed class HelpTests
     [InlineData("resins", "fit")]
     [InlineData("resins", "fit", "a.csv", "--pot-life-minutes", "40")]
     [InlineData("print")]
+    [InlineData("outing", "measure")]
+    [InlineData("outing", "add", "a.gpx", "--grip", "6")]
+    [InlineData("outing", "show", "first")]
+    [InlineData("outing", "compare", "one")]
     [InlineData("cure", "a.fin.json", "--settings", "b.part.json")]
     public void A_wrong_call_is_refused_with_one_message(params string[] words) => ProgramRun.Of(words).IsRefusal();
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Finwright.Design;
 using MathNet.Numerics.Distributions;
 
@@ -77,6 +78,26 @@ public sealed record FairComparison
             ? NotComparable(first, second, a, b, new("comparison-fin-or-day", Severity.Error, "outings", "The fins were never sailed enough on the same day, and too few days were sailed to know how much days differ: the fin cannot be told from the day.", "Sail both fins on one day, changing after every few runs."))
             : Judge(between, DayHandling.BetweenDays, first, second, a, b);
     }
+
+    /// <summary>What it comes to, in a sentence.</summary>
+    /// <param name="first">Name of the first fin.</param>
+    /// <param name="second">Name of the second fin.</param>
+    public string Sentence(string first, string second)
+    {
+        if (this is not { Difference: double difference, Low: double low, High: double high })
+            return $"{first} and {second} are not comparable. {string.Join(' ', Findings.Where(finding => finding.IsError).Select(finding => finding.Message))}".TrimEnd();
+        if (Verdict == FairVerdict.CannotTell)
+        {
+            string why = low <= 0 && high >= 0 ? "zero lies within the range" : $"less than {Knots(Floor)} knots is not provable";
+            return $"{first} and {second} cannot be told apart: {first} less {second} is {Knots(difference)} knots, within {Knots(low)} to {Knots(high)} knots with 95 % certainty, and {why}.";
+        }
+
+        bool isFirst = Verdict == FairVerdict.FirstFaster;
+        (double least, double most) = isFirst ? (low, high) : (-high, -low);
+        return $"{(isFirst ? first : second)} is faster than {(isFirst ? second : first)} by {Knots(least)} to {Knots(most)} knots ({least:0.00} to {most:0.00} m/s) with 95 % certainty.";
+    }
+
+    private static string Knots(double speed) => (speed / SpeedUnits.Knot).ToString("0.00", CultureInfo.InvariantCulture);
 
     /// <summary>Whether the sails are the same and the wind bands share half of the narrower one.</summary>
     internal static bool IsAlike(ComparedRun a, ComparedRun b)
