@@ -1,4 +1,3 @@
-using System.IO.Compression;
 using System.Text;
 using System.Text.Json.Nodes;
 using Finwright.Design;
@@ -10,6 +9,7 @@ using Finwright.Workshop.Exchange.Bundles;
 using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Stock;
 using Finwright.Workshop.Storing;
+using Finwright.Workshop.Tests.Exchange.Archives;
 using Finwright.Workshop.Tracks;
 
 namespace Finwright.Workshop.Tests.Exchange.Bundles;
@@ -177,9 +177,9 @@ public sealed class BundleTests
     {
         using TemporaryStore two = new();
         using WorkshopStore to = two.Open();
-        Dictionary<string, byte[]> files = Files(Sample.Value);
+        Dictionary<string, byte[]> files = ZipFiles.Of(Sample.Value);
         spoil(files);
-        Exception refusal = Assert.ThrowsAny<Exception>(() => Taken(Zip(files), to));
+        Exception refusal = Assert.ThrowsAny<Exception>(() => Taken(ZipFiles.Zip(files), to));
         Assert.True(refusal is ExchangeException or StoreException, refusal.ToString());
         Assert.Contains(why, refusal.Message, StringComparison.Ordinal);
         Assert.Empty(to.Shelf.List());
@@ -216,42 +216,9 @@ public sealed class BundleTests
 
     private static BundleTaken Taken(byte[] file, WorkshopStore store, string? name = null) => BundleImport.Read(new MemoryStream(file), store, name);
 
-    private static byte[] Entry(byte[] file, string name) => Files(file)[name];
+    private static byte[] Entry(byte[] file, string name) => ZipFiles.Of(file)[name];
 
-    private static Dictionary<string, byte[]> Files(byte[] file)
-    {
-        using ZipArchive archive = new(new MemoryStream(file), ZipArchiveMode.Read);
-        return archive.Entries.ToDictionary(entry => entry.FullName, entry =>
-        {
-            using MemoryStream copy = new();
-            using Stream stream = entry.Open();
-            stream.CopyTo(copy);
-            return copy.ToArray();
-        }, StringComparer.Ordinal);
-    }
-
-    private static byte[] Zip(Dictionary<string, byte[]> files)
-    {
-        using MemoryStream stream = new();
-        using (ZipArchive archive = new(stream, ZipArchiveMode.Create, leaveOpen: true))
-        {
-            foreach ((string name, byte[] bytes) in files)
-            {
-                using Stream entry = archive.CreateEntry(name).Open();
-                entry.Write(bytes);
-            }
-        }
-
-        return stream.ToArray();
-    }
-
-    private static void List(Dictionary<string, byte[]> files, params Action<JsonNode>[] changes)
-    {
-        JsonNode list = JsonNode.Parse(files["bundle.json"])!;
-        foreach (Action<JsonNode> change in changes)
-            change(list);
-        files["bundle.json"] = Encoding.UTF8.GetBytes(list.ToJsonString());
-    }
+    private static void List(Dictionary<string, byte[]> files, params Action<JsonNode>[] changes) => ZipFiles.Change(files, "bundle.json", changes);
 
     private static void Builds(Dictionary<string, byte[]> files, Action<JsonNode> change)
     {
@@ -270,18 +237,10 @@ public sealed class BundleTests
             files[name] = Encoding.UTF8.GetBytes(after);
     }
 
-    // Puts a file in place with the list of contents made to agree, as someone would who knows the layout.
     private static void Reseal(Dictionary<string, byte[]> files, string name, byte[] bytes, int? andHash = null)
     {
-        files[name] = bytes;
-        List(files, list =>
-        {
-            JsonArray listed = list["files"]!.AsArray();
-            foreach (JsonNode? own in listed.Where(own => (string?)own!["name"] == name).ToArray())
-                listed.Remove(own);
-            listed.Add(new JsonObject { ["name"] = name, ["bytes"] = bytes.Length, ["sha256"] = Sha256.Of(bytes) });
-            if (andHash is int number)
-                list["revisions"]![number - 1]!["sha256"] = Sha256.Of(bytes);
-        });
+        ZipFiles.Reseal(files, "bundle.json", name, bytes);
+        if (andHash is int number)
+            List(files, list => list["revisions"]![number - 1]!["sha256"] = Sha256.Of(bytes));
     }
 }
