@@ -4,6 +4,7 @@ using System.CommandLine.Invocation;
 using Finwright.Assessment.Packing;
 using Finwright.Commands;
 using Finwright.Commands.Built;
+using Finwright.Commands.Exchange;
 using Finwright.Commands.Outings;
 using Finwright.Commands.Shelf;
 using Finwright.Commands.Stock;
@@ -93,6 +94,8 @@ internal static class CommandLine
             new StockCommand(),
             new OutingCommand(),
             new StoreContentsCommand(),
+            new ExportCommand(),
+            new ImportCommand(),
             Trace,
         };
         root.Directives.Clear();

@@ -58,6 +58,9 @@ internal sealed class StoreOpening(string path, TimeProvider time, TimeSpan pati
         }
     }
 
+    /// <summary>An empty store without a file.</summary>
+    public static StoreConnection InMemory(TimeProvider time) => new(EmptyDatabase(), "the store in memory", time, refusal: null);
+
     private StoreConnection Existing()
     {
         try
@@ -216,16 +219,16 @@ internal sealed class StoreOpening(string path, TimeProvider time, TimeSpan pati
         }
     }
 
-    private StoreConnection Empty()
-    {
-        SqliteConnection memory = Connect(":memory:", SqliteOpenMode.Memory);
-        using (SqliteTransaction transaction = memory.BeginTransaction())
-        {
-            StoreSchema.Upgrade(memory, transaction, 0, StoreSchema.Current);
-            transaction.Commit();
-        }
+    private StoreConnection Empty() => new(EmptyDatabase(), path, time, new(StoreProblem.Wrong, $"There is no store at {path} yet.", "The first \"finwright shelf add\" makes it."));
 
-        return new(memory, path, time, new(StoreProblem.Wrong, $"There is no store at {path} yet.", "The first \"finwright shelf add\" makes it."));
+    private static SqliteConnection EmptyDatabase()
+    {
+        SqliteConnection memory = new(new SqliteConnectionStringBuilder { DataSource = ":memory:", Mode = SqliteOpenMode.Memory, ForeignKeys = true, Pooling = false }.ToString());
+        memory.Open();
+        using SqliteTransaction transaction = memory.BeginTransaction();
+        StoreSchema.Upgrade(memory, transaction, 0, StoreSchema.Current);
+        transaction.Commit();
+        return memory;
     }
 
     /// <summary>The file without what may lie beside it, and without a lock or a trace of being read.</summary>

@@ -75,6 +75,10 @@ public sealed class WorkshopStore : IDisposable
         return new(new StoreOpening(FullPath(path), time ?? TimeProvider.System, patience ?? UsualPatience).Run(create));
     }
 
+    /// <summary>An empty store without a file, gone when it is closed: for trying what is to leave no trace when it fails.</summary>
+    /// <param name="time">The clock; the system's when null.</param>
+    public static WorkshopStore InMemory(TimeProvider? time = null) => new(StoreOpening.InMemory(time ?? TimeProvider.System));
+
     /// <summary>Makes several changes as one: all of them or none.</summary>
     /// <param name="work">The changes.</param>
     public void Together(Action work) => _connection.Change(work);
