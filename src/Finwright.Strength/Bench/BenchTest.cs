@@ -62,14 +62,7 @@ public static class BenchTest
                 variance[i] += (changed[i] - middle[i]) * (changed[i] - middle[i]);
         }
 
-        double thickness = 3 * ThicknessDeviation / structure.Sections[0].Thickness;
-        Ranged[] ranged = new Ranged[middle.Length];
-        for (int i = 0; i < middle.Length; i++)
-        {
-            double deviation = Math.Sqrt(variance[i] + thickness * thickness * middle[i] * middle[i]);
-            ranged[i] = new(middle[i], middle[i] - Deviations * deviation, middle[i] + Deviations * deviation);
-        }
-
+        Ranged[] ranged = WithRange(structure, middle, variance);
         // A stiffness is the turned-over deflection under one newton.
         Ranged yielding = ranged[^1];
         return new()
@@ -92,6 +85,49 @@ public static class BenchTest
         ];
 
         static double[] Numbers(SectionBend bend) => [bend.LeadingEdge, bend.MidChord, bend.TrailingEdge, bend.Twist];
+    }
+
+    /// <summary>Predicts single readings, each with its range.</summary>
+    /// <param name="structure">The fin, held as on the bench.</param>
+    /// <param name="measurements">What is read where, under what weight; at least one. What was read does not matter.</param>
+    /// <returns>Metres or radians, in the order of the measurements; null when a plate could not be solved.</returns>
+    /// <exception cref="ArgumentException">A weight or a reading lies outside the blade.</exception>
+    public static IReadOnlyList<Ranged>? Readings(FinStructure structure, IReadOnlyList<BenchMeasurement> measurements)
+    {
+        ArgumentNullException.ThrowIfNull(structure);
+        BenchPredictor predictor = new(structure, measurements);
+        FinMaterials materials = structure.Materials;
+        if (predictor.Predict(StiffnessFactors.One) is not double[] middle)
+            return null;
+        double[] variance = new double[middle.Length];
+        foreach (StiffnessFactors change in (StiffnessFactors[])
+        [
+            new(Wall: 1 + materials.WallFactor.RelativeDeviation),
+            new(Core: 1 + materials.CoreFactor.RelativeDeviation),
+            new(Rod: 1 + materials.RodFactor.RelativeDeviation),
+            new(Root: 1 + RootDeviation),
+        ])
+        {
+            if (change == StiffnessFactors.One || predictor.Predict(change) is not double[] changed)
+                continue;
+            for (int i = 0; i < variance.Length; i++)
+                variance[i] += (changed[i] - middle[i]) * (changed[i] - middle[i]);
+        }
+
+        return WithRange(structure, middle, variance);
+    }
+
+    private static Ranged[] WithRange(FinStructure structure, double[] middle, double[] variance)
+    {
+        double thickness = 3 * ThicknessDeviation / structure.Sections[0].Thickness;
+        Ranged[] ranged = new Ranged[middle.Length];
+        for (int i = 0; i < middle.Length; i++)
+        {
+            double deviation = Math.Sqrt(variance[i] + thickness * thickness * middle[i] * middle[i]);
+            ranged[i] = new(middle[i], middle[i] - Deviations * deviation, middle[i] + Deviations * deviation);
+        }
+
+        return ranged;
     }
 
     /// <summary>A force at a depth and share of the chord.</summary>
