@@ -142,9 +142,9 @@ internal sealed class ResultLines
         Range(group, ResultKeys.PrintTime, "time on the printer", new(plates.Sum(time => time.Value), plates.Sum(time => time.Low), plates.Sum(time => time.High)), "h", 1);
         Number(group, "print.plates", "plates", print.Plates.Count, "", 0);
         Number(group, "print.stops", "stops", printed.Plates.Sum(plate => plate.Stops.Count), "", 0);
-        foreach (PartPrintSummary part in print.Parts)
+        foreach (PartPrintSummary part in print.Parts.Where(part => own.Any(one => one.Part.Name == part.Name)))
         {
-            Range(group, ResultKeys.PlasticOf(part.Name), $"plastic of the {part.Name}", Plastic([printed.Parts.First(one => one.Part.Name == part.Name)]), "g", 1);
+            Range(group, ResultKeys.PlasticOf(part.Name), $"plastic of the {part.Name}", Plastic([own.First(one => one.Part.Name == part.Name)]), "g", 1);
             Range(group, ResultKeys.TimeOf(part.Name), $"time of the {part.Name} by itself", part.Hours.Value, part.Hours.Low, part.Hours.High, "h", 1);
             Number(group, $"print.{part.Name}.height", $"height of the {part.Name} on the bed", part.HeightMm, "mm", 1);
             Number(group, $"print.{part.Name}.overhang", $"overhang of the {part.Name}", part.OverhangCm2, "cm²", 1);

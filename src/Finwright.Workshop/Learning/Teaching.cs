@@ -131,7 +131,7 @@ public sealed record Teaching
 
         public void FromMaking(FinResults predicted, IReadOnlyList<BuildPart> parts)
         {
-            Measured measured = Measured.Of(build, parts);
+            Measured measured = Measured.Of(build, parts, predicted);
             Ratio(LearnedQuantity.Plastic, "Plastic", measured.PlasticGrams, predicted[ResultKeys.Plastic], MeasuringDoubt.Plastic);
             Ratio(LearnedQuantity.PrintTime, "Time on the printer", measured.PrintHours, predicted[ResultKeys.PrintTime], MeasuringDoubt.Time);
             Resin(predicted, measured);
