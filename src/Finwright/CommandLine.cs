@@ -85,6 +85,7 @@ internal static class CommandLine
             new CureCommand(),
             new CureSlabCommand(),
             new PlanCommand(),
+            new CompareCommand(),
             new MaterialsCommand(),
             new ResinsCommand(),
             new SectionCommand(),

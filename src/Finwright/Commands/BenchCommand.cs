@@ -21,13 +21,14 @@ internal sealed class BenchCommand : ProgramCommand
     public BenchCommand()
         : base(
             "bench",
-            "Hang a known weight on the fin: how far it should bend and twist, within what range, and how far it is from the first crack. \"bench fit\" learns from what you measured.",
+            "Hang a known weight on the fin: how far it should bend and twist, within what range, and how far it is from the first crack. \"bench fit\" learns from what you measured; \"bench add\" keeps it with a build, and \"bench learn\" takes it into the predictions of further builds.",
             "finwright bench my-fin.fin.json --mass-kg 15 --at-mm 90")
     {
         Add(_file);
         foreach (Option option in (Option[])[_mass, _at, _chord, _root, _json])
             Add(option);
-        Add(new BenchFitCommand());
+        foreach (ProgramCommand below in (ProgramCommand[])[new BenchFitCommand(), new BenchAddCommand(), new BenchListCommand(), new BenchLearnCommand(), new BenchDeleteCommand(), new BenchRestoreCommand()])
+            Add(below);
     }
 
     public override ExitCode Run(ParseResult arguments, TextStreams streams, CancellationToken cancellation)

@@ -39,14 +39,14 @@ internal sealed class BenchFitCommand : ProgramCommand
         else if (arguments.GetValue(_overwrite))
             throw new WrongInputException("--overwrite only matters with --save.", "Name the file to write with --save, or leave --overwrite out.");
         DesignReading reading = DesignFile.Read(file);
-        IReadOnlyList<BenchReadingLine> lines = Lines(readings, streams);
+        IReadOnlyList<BenchReadingLine> lines = ReadingsFile.Read(readings, "worked out", streams);
         DesignReading asHeld = arguments.GetValue(_root) is RootHold root && reading is { HasErrors: false, Design: { } own }
             ? reading with { Design = own with { Base = own.Base with { RootHold = root } } }
             : reading;
         using Assessor assessor = new();
         AssessmentResult result = assessor.Assess(asHeld, AssessmentDepth.Structure, cancellation: cancellation);
         if (result.Blade is { } blade)
-            Refuse([.. lines.SelectMany(line => line.Beyond(blade.Span))], readings, streams);
+            ReadingsFile.Refuse([.. lines.SelectMany(line => line.Beyond(blade.Span))], readings, "worked out", streams);
         cancellation.ThrowIfCancellationRequested();
         BenchFitSummary summary = BenchFitSummary.Of(result, lines, ProgramVersion.Text);
         if (save is not null && summary.Factors.Count > 0)
@@ -73,37 +73,6 @@ internal sealed class BenchFitCommand : ProgramCommand
 
         ExitCode code = DesignFile.ExitCodeOf(result);
         return code == ExitCode.Good && summary.Factors.Count == 0 ? ExitCode.Fails : code;
-    }
-
-    private static IReadOnlyList<BenchReadingLine> Lines(string file, TextStreams streams)
-    {
-        if (string.IsNullOrWhiteSpace(file))
-            throw new WrongInputException("The name of the file of readings is empty.", "Name it, for example my-fin.readings.csv.");
-        if (Directory.Exists(file))
-            throw new WrongInputException($"\"{file}\" is a folder.", "Name the file of readings in it.");
-        BenchReadingsContent content;
-        try
-        {
-            using FileStream stream = File.OpenRead(file);
-            content = BenchReadings.Read(stream);
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
-        {
-            string why = problem is FileNotFoundException or DirectoryNotFoundException ? "There is no such file." : problem.Message;
-            throw new WrongInputException($"\"{file}\" cannot be read. {why}", "Check the path; examples/sandbar-delta.readings.csv shows how readings are written.");
-        }
-
-        Refuse(content.Findings, file, streams);
-        return content.Lines;
-    }
-
-    private static void Refuse(IReadOnlyList<Finding> findings, string file, TextStreams streams)
-    {
-        if (findings.Count == 0)
-            return;
-        FindingText.Write(streams.Error, findings, file, streams.Width);
-        streams.Error.WriteLine();
-        throw new WrongInputException($"{FindingText.Count(findings)} in the readings; nothing was worked out.", $"Correct {Path.GetFileName(file)} as said above.");
     }
 
     private static void Save(BenchFitSummary summary, string save, string file, DesignReading reading, AssessmentResult result, TextStreams streams)

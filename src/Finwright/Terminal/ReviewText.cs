@@ -74,7 +74,7 @@ internal static class ReviewText
     public static void WriteTaught(TextStreams streams, IReadOnlyList<CalibrationSummary> taught)
     {
         foreach (CalibrationSummary own in taught)
-            Item(streams, $"{LearnedWords.Name(own.Quantity)}: {Factor(own.Factor, own.Low, own.High)}{(own.Sessions.Count > 0 ? $", from {(own.Sessions.Count == 1 ? "readings" : "readings")} {string.Join(", ", own.Sessions)}" : "")}; calibration {own.Number}.");
+            Item(streams, $"{LearnedWords.Name(own.Quantity)}: {Factor(own.Factor, own.Low, own.High)}{(own.Sessions.Count > 0 ? $", from readings {string.Join(", ", own.Sessions)}" : "")}; calibration {own.Number}.");
     }
 
     private static void Readings(TextWriter o, IReadOnlyList<ReviewedReadingSummary> readings)
