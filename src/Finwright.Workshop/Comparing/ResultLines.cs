@@ -237,9 +237,9 @@ internal sealed class ResultLines
         Number(group, "bench.at", "where it hangs, below the hull", bench.AtMm, "mm", 0);
         foreach ((string key, string where, Func<BenchDeflections, EdgeDeflections> of) in (ReadOnlySpan<(string, string, Func<BenchDeflections, EdgeDeflections>)>)[("load", "at the weight", b => b.LoadStation), ("tip", "at the tip", b => b.Tip)])
         {
-            Range(group, $"bench.{key}.leading_edge", $"deflection {where}, leading edge", of(middle).LeadingEdge, of(low).LeadingEdge, of(high).LeadingEdge, "mm", 1);
-            Range(group, $"bench.{key}.mid_chord", $"deflection {where}, mid-chord", of(middle).MidChord, of(low).MidChord, of(high).MidChord, "mm", 1);
-            Range(group, $"bench.{key}.trailing_edge", $"deflection {where}, trailing edge", of(middle).TrailingEdge, of(low).TrailingEdge, of(high).TrailingEdge, "mm", 1);
+            Range(group, $"bench.{key}.leading_edge", $"deflection {where}, leading edge", of(middle).LeadingEdge, of(low).LeadingEdge, of(high).LeadingEdge, "mm", 2);
+            Range(group, $"bench.{key}.mid_chord", $"deflection {where}, mid-chord", of(middle).MidChord, of(low).MidChord, of(high).MidChord, "mm", 2);
+            Range(group, $"bench.{key}.trailing_edge", $"deflection {where}, trailing edge", of(middle).TrailingEdge, of(low).TrailingEdge, of(high).TrailingEdge, "mm", 2);
         }
 
         Range(group, "bench.tip.twist", "twist of the tip", bench.TwistDegrees, bench.TwistLowDegrees, bench.TwistHighDegrees, "°", 2);

@@ -14,8 +14,8 @@ internal static class SideBySideText
     public static void Write(TextStreams streams, CompareSummary summary, string? svg)
     {
         TextWriter o = streams.Out;
-        o.WriteLine(Wrapping.Wrap($"A  {summary.First.Label}", streams.Width, 3));
-        o.WriteLine(Wrapping.Wrap($"B  {summary.Second.Label}", streams.Width, 3));
+        o.WriteLine(Wrapping.Wrap($"A {summary.First.Label}", streams.Width, 2));
+        o.WriteLine(Wrapping.Wrap($"B {summary.Second.Label}", streams.Width, 2));
         o.WriteLine(Wrapping.Wrap(summary.Sentence, streams.Width));
         Inputs(streams, summary.Inputs);
         Results(streams, summary.Results);

@@ -7,6 +7,7 @@ internal sealed class BuiltCommand : BuiltListing
         : base("built", "The fins that you made: of which revision and batch, what they took, and what went wrong. Called by itself, it lists them.", "finwright built")
     {
         Add(new BuiltListCommand());
+        Add(new BuiltShowCommand());
         Add(new BuiltAddCommand());
         Add(new BuiltChangeCommand());
         Add(new BuiltPartCommand());
