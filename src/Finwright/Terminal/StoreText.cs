@@ -1,6 +1,7 @@
 using System.Globalization;
 using Finwright.Assessment.Packing;
 using Finwright.Workshop.Storing;
+using Finwright.Workshop.Storing.Rescue;
 
 namespace Finwright.Terminal;
 
@@ -45,6 +46,30 @@ internal static class StoreText
             o.WriteLine($"  {Choice.Of(item.Kind),-13}{item.Id,6}  {Day(item.DeletedAt)}  {Day(item.GoneAfter)}  {item.Name}");
         o.WriteLine();
         o.WriteLine(Wrapping.Wrap($"\"finwright store restore KIND NUMBER\" has one back, for {StoreBin.Days} days. After that they go for good when something else is deleted.", streams.Width));
+    }
+
+    /// <summary>Writes what was saved of a damaged store.</summary>
+    public static void Write(TextStreams streams, RescueReport report)
+    {
+        TextWriter o = streams.Out;
+        o.WriteLine($"Wrote {report.Rescued}.");
+        o.WriteLine();
+        o.WriteLine($"  {"table",-22}{"kept",CountColumns}{"lost",CountColumns}");
+        foreach (RescuedTable table in report.Tables)
+            o.WriteLine($"  {table.Table,-22}{table.Kept,CountColumns}{(table.Lost == 0 ? "" : $"{table.Lost}"),CountColumns}".TrimEnd());
+        foreach (string remark in report.Remarks)
+        {
+            o.WriteLine();
+            o.WriteLine(Wrapping.Wrap(remark, streams.Width));
+        }
+
+        o.WriteLine();
+        o.WriteLine(Wrapping.Wrap(
+            report.Lost == 0 && report.Remarks.Count == 0
+                ? "Every row that the store told of is there. Keep the damaged file until you have looked through the new one."
+                : "Lost counts the rows that are known to have been there. Keep the damaged file until you have looked through the new one.",
+            streams.Width));
+        o.WriteLine(Wrapping.Wrap("Next: move the damaged file away together with any file of its name that ends in -wal or -shm, and put the new one in its place.", streams.Width));
     }
 
     /// <summary>How long a file is.</summary>

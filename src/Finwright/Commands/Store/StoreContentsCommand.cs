@@ -12,7 +12,9 @@ internal sealed class StoreContentsCommand : StoreCommand
         : base("store", "Say where the workshop's store is and how much it holds; copy it, check it, have deleted things back.", "finwright store", changes: false)
     {
         AddAll();
+        Add(new StoreCheckCommand());
         Add(new StoreBackupCommand());
+        Add(new StoreRescueCommand());
         Add(new StoreBinCommand());
         Add(new StoreRestoreCommand());
     }
