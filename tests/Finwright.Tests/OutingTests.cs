@@ -100,6 +100,14 @@ public sealed class OutingTests : IDisposable
 
         Good(["outing", "add", _folder.Write("c.gpx", Track(14, 14.2, 14.4, 13.9, 13.8, 14, 14.1, 14.3, 14.1, 14)), "--build", "Fairway three", .. same]);
         Assert.Contains("cannot be told apart", Good("outing", "compare", "Fairway one", "Fairway three").Out, StringComparison.Ordinal);
+        // One track without speeds: all are reckoned from positions then.
+        Assert.False(answer.GetProperty("measured_speeds_set_aside").GetBoolean());
+        Good(["outing", "add", _folder.Write("d.gpx", Track(14, 14.2).Replace("<speed>", "<pace>", StringComparison.Ordinal).Replace("</speed>", "</pace>", StringComparison.Ordinal)), "--build", "Fairway three", .. same]);
+        JsonElement mixed = Good("outing", "compare", "Fairway one", "Fairway three", "--json").Json();
+        Assert.Equal(("positions", true), (mixed.GetProperty("speed_source").GetString(), mixed.GetProperty("measured_speeds_set_aside").GetBoolean()));
+        Assert.Equal(12, mixed.GetProperty("second").GetProperty("runs_compared").GetInt32());
+        MakingText.Fits(Good("outing", "compare", "Fairway one", "Fairway three"));
+        Good("outing", "delete", "4");
         Run("outing", "compare", "Fairway one", "fairway one").IsRefusal();
         Run("outing", "compare", "Fairway one", "nowhere").IsRefusal();
         // Another sail is another thing.

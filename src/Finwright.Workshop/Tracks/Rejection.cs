@@ -24,6 +24,9 @@ public enum RejectionReason
     /// <summary>Measured speed and positions do not tell the same.</summary>
     SpeedsDisagree,
 
+    /// <summary>Nearer in time than a second to the point before, where speeds come from positions.</summary>
+    TooClose,
+
     /// <summary>Speed changed faster than a board can.</summary>
     Acceleration,
 }

@@ -25,16 +25,31 @@ public sealed record Track(DateTimeOffset Start, IReadOnlyList<TrackPoint> Point
     /// <summary>Most points that a track may have: 55 hours at ten a second.</summary>
     public const int MostPoints = 2_000_000;
 
-    /// <summary>The day on which it was sailed, by the sun: the time zone is not in a track, so its clock is moved by an hour for each 15 degrees of longitude.</summary>
-    public DateOnly Day
+    /// <summary>The first point that cannot be: a time outside the calendar, a place off the globe, a speed or dilution that is none; -1 when all can.</summary>
+    public int FirstUnsound()
     {
-        get
+        // A second to spare for what is rounded.
+        double before = (Start - DateTimeOffset.MinValue).TotalSeconds - 1, after = (DateTimeOffset.MaxValue - Start).TotalSeconds - 1;
+        for (int i = 0; i < Points.Count; i++)
         {
-            double hours = Points.Count == 0 ? 0 : Math.Round(Points[0].Longitude * (12 / Math.PI));
-            DateTime start = Start.UtcDateTime;
-            // The first and the last day of the calendar have no neighbour to move to.
-            bool moves = start > DateTime.MinValue.AddDays(1) && start < DateTime.MaxValue.AddDays(-1);
-            return DateOnly.FromDateTime(moves ? start.AddHours(hours) : start);
+            TrackPoint point = Points[i];
+            bool time = point.Time >= -before && point.Time <= after, place = Math.Abs(point.Latitude) <= Math.PI / 2 && Math.Abs(point.Longitude) <= Math.PI;
+            bool speed = double.IsNaN(point.Speed) || (point.Speed >= 0 && double.IsFinite(point.Speed));
+            if (!time || !place || !speed || !(point.Dilution >= 0 && float.IsFinite(point.Dilution)))
+                return i;
         }
+
+        return -1;
+    }
+
+    /// <summary>A day by the sun: the time zone is not in a track, so the clock is moved by an hour for each 15 degrees of longitude.</summary>
+    /// <param name="time">The moment.</param>
+    /// <param name="longitude">Where, radians, positive east.</param>
+    public static DateOnly DayOf(DateTimeOffset time, double longitude)
+    {
+        DateTime universal = time.UtcDateTime;
+        // The first and the last day of the calendar have no neighbour to move to.
+        bool moves = universal > DateTime.MinValue.AddDays(1) && universal < DateTime.MaxValue.AddDays(-1);
+        return DateOnly.FromDateTime(moves ? universal.AddHours(Math.Round(longitude * (12 / Math.PI))) : universal);
     }
 }

@@ -5,7 +5,7 @@ namespace Finwright.Workshop.Tracks;
 
 /// <summary>Takes the faults of the recording out of a track; <see cref="TrackLimits"/> says what is taken for one.</summary>
 /// <remarks>
-/// In this order: clock, satellites, leaps, kind of speed, agreement of speeds, gaps. The limit on acceleration needs runs and comes after them (<see cref="AccelerationLimit"/>).
+/// In this order: clock, satellites, leaps, kind of speed, then agreement of speeds or thinning, gaps. The limit on acceleration needs runs and comes after them (<see cref="AccelerationLimit"/>).
 /// Each point is judged against the last good one, never mended.
 /// </remarks>
 public static class TrackCleaning
@@ -26,6 +26,10 @@ public static class TrackCleaning
         {
             sieve.Reject(RejectionReason.NoSpeed, point => !(point.Speed <= TrackLimits.FastestSpeed));
             RejectDisagreement(sieve);
+        }
+        else
+        {
+            Thin(sieve);
         }
 
         CleanTrack clean = CleanTrack.Of(sieve.Points, sieve.Breaks, source);
@@ -193,6 +197,22 @@ public static class TrackCleaning
         sieve.Reject(reasons);
     }
 
+    private static void Thin(Sieve sieve)
+    {
+        // Clocks told to a millisecond.
+        const double Rounding = 5e-3;
+        RejectionReason?[] reasons = new RejectionReason?[sieve.Points.Length];
+        for (int i = 1, kept = 0; i < reasons.Length; i++)
+        {
+            if (!sieve.Breaks[i] && sieve.Points[i].Time - sieve.Points[kept].Time < TrackLimits.ShortestPositionStep - Rounding)
+                reasons[i] = RejectionReason.TooClose;
+            else
+                kept = i;
+        }
+
+        sieve.Reject(reasons);
+    }
+
     private static void Warn(CleanTrack clean, List<Finding> findings)
     {
         int slow = 0, gaps = 0, few = 0;
@@ -213,7 +233,7 @@ public static class TrackCleaning
         if (gaps > 0)
             findings.Add(new("track-gaps", Severity.Caution, "track", $"The track is interrupted {gaps} {(gaps == 1 ? "time" : "times")} (more than {TrackLimits.LongestStep:0} s, or a new segment), for {longest:0} s at most between two points; no speed spans an interruption.", "Keep the receiver high and dry, and let it record every second."));
         if (slow > 0)
-            findings.Add(new("track-slow-steps", Severity.Caution, "track", $"{slow} steps between points last more than {TrackLimits.LongestGoodStep:0} s, as with watches that record only now and then: short bests are less sure.", "Set the receiver to record every second, or faster."));
+            findings.Add(new("track-slow-steps", Severity.Caution, "track", $"{slow} {(slow == 1 ? "step between points lasts" : "steps between points last")} more than {TrackLimits.LongestGoodStep:0} s, as with watches that record only now and then: short bests are less sure.", "Set the receiver to record every second, or faster."));
         if (few > clean.Count / 10)
             findings.Add(new("track-few-satellites", Severity.Note, "track", $"{few} of {clean.Count} points had fewer than {TrackLimits.GoodSatellites} satellites.", "Wear the receiver where it sees the sky, and let it settle before you sail."));
     }
@@ -225,15 +245,12 @@ public static class TrackCleaning
 
         public Sieve(Track track)
         {
+            if (track.FirstUnsound() is >= 0 and int bad)
+                throw new ArgumentException($"Point {bad} of the track has a time, place or speed that cannot be.", nameof(track));
             Points = track.Points is List<TrackPoint> list ? CollectionsMarshal.AsSpan(list).ToArray() : [.. track.Points];
             Breaks = new bool[Points.Length];
             for (int i = 0; i < Points.Length; i++)
-            {
-                TrackPoint point = Points[i];
-                if (!double.IsFinite(point.Time) || !double.IsFinite(point.Latitude) || !double.IsFinite(point.Longitude))
-                    throw new ArgumentException($"Point {i} of the track has a time or place that is no number.", nameof(track));
-                Breaks[i] = point.StartsSegment;
-            }
+                Breaks[i] = Points[i].StartsSegment;
         }
 
         public TrackPoint[] Points { get; private set; }

@@ -13,7 +13,6 @@ public static class TrackForm
     private const byte Version = 1;
     private const int LengthBytes = 4, HeadBytes = 9;
     private const double Degree = Math.PI / 180;
-    private const double LatestTime = 4e11;
 
     private static ReadOnlySpan<byte> Mark => "FWTR"u8;
 
@@ -26,7 +25,7 @@ public static class TrackForm
         TrackPoint[] points = [.. track.Points];
         if (points.Length > Track.MostPoints)
             throw new ArgumentException($"The track has {points.Length} points; {Track.MostPoints} are kept at most.", nameof(track));
-        int bad = Array.FindIndex(points, point => !IsSound(point));
+        int bad = track.FirstUnsound();
         if (bad >= 0)
             throw new ArgumentException($"Point {bad} of the track has a time, place or speed that cannot be.", nameof(track));
         using MemoryStream stream = new();
@@ -98,14 +97,12 @@ public static class TrackForm
         for (int i = 0; i < count; i++)
         {
             points[i] = new(times[i], latitudes[i], longitudes[i], speeds[i]) { Dilution = (float)dilutions[i], Satellites = satellites[i], StartsSegment = segments[i] == 1 };
-            if (!IsSound(points[i]) || segments[i] > 1)
-                throw new InvalidDataException($"Point {i} of the track kept has a time, place or speed that cannot be.");
+            if (segments[i] > 1)
+                throw new InvalidDataException($"Point {i} of the track kept says neither that a segment starts nor that none does.");
         }
 
-        return new(new DateTimeOffset(new DateTime(ticks, DateTimeKind.Utc)).ToOffset(offset), points);
+        Track track = new(new DateTimeOffset(new DateTime(ticks, DateTimeKind.Utc)).ToOffset(offset), points);
+        int bad = track.FirstUnsound();
+        return bad < 0 ? track : throw new InvalidDataException($"Point {bad} of the track kept has a time, place or speed that cannot be.");
     }
-
-    private static bool IsSound(TrackPoint point) =>
-        Math.Abs(point.Time) <= LatestTime && Math.Abs(point.Latitude) <= Math.PI / 2 && Math.Abs(point.Longitude) <= Math.PI
-        && (double.IsNaN(point.Speed) || (point.Speed >= 0 && double.IsFinite(point.Speed))) && point.Dilution >= 0 && float.IsFinite(point.Dilution);
 }

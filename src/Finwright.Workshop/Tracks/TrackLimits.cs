@@ -15,8 +15,11 @@ public static class TrackLimits
     /// <summary>Greatest change of speed, m/s². Common practice, no source.</summary>
     public const double Acceleration = 3;
 
-    /// <summary>Change of speed that noise alone makes, m/s. Judgement: ten points a second differ by that without anyone being faster.</summary>
+    /// <summary>Change of speed over a second that noise alone makes, m/s. Judgement.</summary>
     public const double SpeedSlack = 0.5;
+
+    /// <summary>Change of speed from one point to the next that noise and a swinging arm make, however fast the points follow, m/s. Judgement.</summary>
+    public const double SwingSlack = 1.5;
 
     /// <summary>Longest time for which the speed before a leap is held against the points after it, s; then the rest of the run is rejected. Judgement.</summary>
     public const double LongestHold = 5;
@@ -41,6 +44,9 @@ public static class TrackLimits
 
     /// <summary>Share of points that must tell a speed for the track to be taken as measured. Judgement.</summary>
     public const double MeasuredShare = 0.9;
+
+    /// <summary>Shortest step between points where speeds come from positions, s: at ten points a second the way would be made of their noise. Judgement; the usual errors are those of a point a second.</summary>
+    public const double ShortestPositionStep = 1;
 
     /// <summary>Longest step between points without a warning, s. Common practice, no source: a point a second or more.</summary>
     public const double LongestGoodStep = 2;

@@ -56,6 +56,12 @@ public sealed record TrackMeasures
     /// <summary>Time sailed faster than 1 m/s, s; gaps add nothing.</summary>
     public required double TimeSailed { get; init; }
 
+    /// <summary>When the first trusted point was recorded; not the start of the track when its clock was wrong at first.</summary>
+    public required DateTimeOffset Start { get; init; }
+
+    /// <summary>The day of the first trusted point, by the sun where it lies.</summary>
+    public required DateOnly Day { get; init; }
+
     /// <summary>Time from the first trusted point to the last, s.</summary>
     public required double Duration { get; init; }
 
@@ -74,7 +80,7 @@ public sealed record TrackMeasures
     /// <summary>Measures a track.</summary>
     /// <param name="track">The track as recorded.</param>
     /// <param name="positionsOnly">Whether to reckon from positions even where the receiver tells speeds.</param>
-    /// <exception cref="ArgumentException">A point has a time or place that is no number.</exception>
+    /// <exception cref="ArgumentException">A point cannot be: see <see cref="Track.FirstUnsound"/>.</exception>
     public static TrackMeasures Of(Track track, bool positionsOnly = false)
     {
         ArgumentNullException.ThrowIfNull(track);
@@ -96,6 +102,7 @@ public sealed record TrackMeasures
         BestSpeed[] bests = [.. runs.Select(run => run.BestTenSeconds).OfType<BestSpeed>().OrderByDescending(best => best.Speed).Take(RunsOfFive)];
         (double way, double time) = Sailed(clean);
         BestSpeed? two = InRuns((from, to, run) => BestWindow.OfTime(clean, from, to, TwoSecondsLength, run));
+        DateTimeOffset start = clean.Count > 0 ? track.Start.AddSeconds(clean.Points[0].Time) : track.Start;
         List<Finding> findings = [.. cleaning.Findings];
         Remark(findings, track, clean, runs, bests, two);
         return new()
@@ -113,6 +120,8 @@ public sealed record TrackMeasures
             Hour = InStretches(clean, (from, to) => BestWindow.OfTime(clean, from, to, HourLength)),
             Distance = way,
             TimeSailed = time,
+            Start = start,
+            Day = Track.DayOf(start, clean.Count > 0 ? clean.Points[0].Longitude : 0),
             Duration = clean.Count > 0 ? clean.Points[^1].Time - clean.Points[0].Time : 0,
             ByCourse = SpeedByCourse.Of(clean, ranges),
             Points = (track.Points.Count, clean.Count),

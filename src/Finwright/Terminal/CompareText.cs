@@ -23,6 +23,12 @@ internal static class CompareText
             o.WriteLine("  " + Wrapping.Wrap($"difference {difference:0.00} kn, range {answer.LowKnots:0.00} to {answer.HighKnots:0.00} kn; {Days(answer.DayHandling)}", streams.Width, 2, 2));
         }
 
+        if (answer.MeasuredSpeedsSetAside)
+        {
+            o.WriteLine();
+            o.WriteLine("  " + Wrapping.Wrap("Some tracks tell no speed, so that all speeds were worked out from positions: like is compared with like.", streams.Width, 2, 2));
+        }
+
         foreach (TrackFindingAnswer finding in answer.Findings)
         {
             o.WriteLine();

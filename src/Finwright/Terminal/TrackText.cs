@@ -45,7 +45,7 @@ internal static class TrackText
 
         o.WriteLine($"  Used {answer.PointsTrusted} of {answer.PointsRecorded} points. Left out:");
         foreach (RejectionAnswer rejection in answer.LeftOut)
-            o.WriteLine($"  {rejection.Points,8}  " + Wrapping.Wrap($"{Reason(rejection.Reason)}; first at {TrackSentence.Clock(rejection.FirstS)}", streams.Width, 12, 12));
+            o.WriteLine($"  {rejection.Points,8}  " + Wrapping.Wrap($"{Reason(rejection.Reason)}; {(rejection.FirstS >= 0 ? $"first at {TrackSentence.Clock(rejection.FirstS)}" : "first before the start")}", streams.Width, 12, 12));
     }
 
     private static void WriteBests(TextStreams streams, TrackAnswer answer)
@@ -78,6 +78,7 @@ internal static class TrackText
         RejectionReason.Leap => "farther from the last good point than anyone sails in the time",
         RejectionReason.NoSpeed => "no speed told, or one that nobody sails",
         RejectionReason.SpeedsDisagree => "measured speed and positions do not agree",
+        RejectionReason.TooClose => "nearer than a second to the point before: more would only add noise to speeds from positions",
         RejectionReason.Acceleration => "the speed changed faster than a board's can",
         _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Unknown reason."),
     };

@@ -23,7 +23,7 @@ public sealed class FairComparisonTests
         Assert.Equal(2.002249, found.Second.Deviation, 5e-7);
         Assert.Equal(FairVerdict.CannotTell, found.Verdict);
         Assert.Equal(DayHandling.WithinDays, found.Days);
-        Assert.Empty(found.Findings);
+        Assert.Equal("comparison-few-days", Assert.Single(found.Findings).Code);
     }
 
     [Fact]

@@ -246,8 +246,8 @@ public sealed class GpxFileTests
     [InlineData(5.4, "2026-02-14T12:30:00Z", "2026-02-14")]
     public void The_day_is_that_of_the_place(double longitude, string time, string expected)
     {
-        Track track = new(DateTimeOffset.Parse(time, CultureInfo.InvariantCulture), [new(0, 0, longitude * Math.PI / 180, double.NaN)]);
-        Assert.Equal(DateOnly.Parse(expected, CultureInfo.InvariantCulture), track.Day);
+        TrackMeasures measures = TrackMeasures.Of(new(DateTimeOffset.Parse(time, CultureInfo.InvariantCulture), [new(0, 0, longitude * Math.PI / 180, double.NaN)]));
+        Assert.Equal(DateOnly.Parse(expected, CultureInfo.InvariantCulture), measures.Day);
     }
 
     private static TrackReading Read(string text)

@@ -106,5 +106,7 @@ public sealed class TrackFormTests
         Assert.Throws<ArgumentException>(() => TrackForm.Write(new(TrackMaker.Start, [new(0, double.NaN, 0, 0)])));
         Assert.Throws<ArgumentException>(() => TrackForm.Write(new(TrackMaker.Start, [new(0, 0, 4, 0)])));
         Assert.Throws<ArgumentException>(() => TrackForm.Write(new(TrackMaker.Start, [new(double.PositiveInfinity, 0, 0, 0)])));
+        Assert.Throws<ArgumentException>(() => TrackForm.Write(new(TrackMaker.Start, [new(3e11, 0, 0, 0)])));
+        Assert.Throws<ArgumentException>(() => TrackForm.Write(new(TrackMaker.Start, [new(0, 0, 0, -1)])));
     }
 }

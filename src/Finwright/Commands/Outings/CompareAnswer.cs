@@ -1,4 +1,5 @@
 using Finwright.Assessment.Packing;
+using Finwright.Workshop.Outings;
 using Finwright.Workshop.Tracks;
 
 namespace Finwright.Commands.Outings;
@@ -18,6 +19,10 @@ internal sealed record CompareAnswer
 
     public required DayHandling DayHandling { get; init; }
 
+    public required SpeedSource SpeedSource { get; init; }
+
+    public required bool MeasuredSpeedsSetAside { get; init; }
+
     public required CompareSideAnswer First { get; init; }
 
     public required CompareSideAnswer Second { get; init; }
@@ -34,12 +39,17 @@ internal sealed record CompareAnswer
 
     public required IReadOnlyList<TrackFindingAnswer> Findings { get; init; }
 
-    public static CompareAnswer Of(FairComparison comparison, CompareSideAnswer first, CompareSideAnswer second) => new()
+    public static CompareAnswer Of(OutingComparison outings, string first, string second) => Of(
+        outings, outings.Comparison, CompareSideAnswer.Of(first, outings.First, outings.Comparison.First), CompareSideAnswer.Of(second, outings.Second, outings.Comparison.Second));
+
+    private static CompareAnswer Of(OutingComparison outings, FairComparison comparison, CompareSideAnswer first, CompareSideAnswer second) => new()
     {
         MadeBy = $"Finwright {ProgramVersion.Text}",
         Sentence = comparison.Sentence(first.Build, second.Build),
         Verdict = comparison.Verdict,
         DayHandling = comparison.Days,
+        SpeedSource = outings.Source,
+        MeasuredSpeedsSetAside = outings.IsReduced,
         First = first,
         Second = second,
         DifferenceKnots = Knots(comparison.Difference),
@@ -56,6 +66,6 @@ internal sealed record CompareAnswer
 /// <summary>One of the two fins.</summary>
 internal sealed record CompareSideAnswer(string Build, int Outings, int OutingsWithTrack, int RunsCompared, int RunsLeftOut, int Days, double? MeanKnots, double? SpreadKnots)
 {
-    public static CompareSideAnswer Of(string build, int outings, int tracks, FairSide side) =>
-        new(build, outings, tracks, side.Runs, side.LeftOut, side.Days, CompareAnswer.Knots(side.Mean), CompareAnswer.Knots(side.Deviation));
+    public static CompareSideAnswer Of(string build, IReadOnlyList<Outing> outings, FairSide side) =>
+        new(build, outings.Count, outings.Count(outing => outing.HasTrack), side.Runs, side.LeftOut, side.Days, CompareAnswer.Knots(side.Mean), CompareAnswer.Knots(side.Deviation));
 }

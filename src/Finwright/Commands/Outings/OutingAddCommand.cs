@@ -30,10 +30,10 @@ internal sealed class OutingAddCommand : OutingChange
 
         (Track track, KeptTrack kept, TrackReading reading) = TrackInput.ReadToKeep(file, cancellation);
         TrackMeasures measures = TrackMeasures.Of(track);
-        Outing outing = store.Outings.Add(_inputs.Into(new() { SailedOn = track.Day }, arguments, store), kept);
+        Outing outing = store.Outings.Add(_inputs.Into(new() { SailedOn = measures.Day }, arguments, store), kept);
         int remarks = reading.Findings.Concat(measures.Findings).Count(finding => finding.Severity != Severity.Note);
         string more = remarks == 0 ? "" : $" There {(remarks == 1 ? "is a caution" : $"are {remarks} cautions")}: see finwright outing show {outing.Id}.";
-        string other = outing.SailedOn == track.Day ? "" : $" The track is of {ShelfText.Day(track.Day)}; the day you gave was kept.";
+        string other = outing.SailedOn == measures.Day ? "" : $" The track is of {ShelfText.Day(measures.Day)}; the day you gave was kept.";
         return ($"Kept outing {outing.Id} of {ShelfText.Day(outing.SailedOn)}: {TrackSentence.Of(measures)}{other}{more}", outing);
     }
 }

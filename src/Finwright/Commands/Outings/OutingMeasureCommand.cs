@@ -26,7 +26,7 @@ internal sealed class OutingMeasureCommand : ProgramCommand
         string file = arguments.GetRequiredValue(_track);
         TrackReading reading = TrackInput.Read(file, cancellation);
         if (reading.Track is not { } track)
-            throw new WrongInputException($"\"{file}\": {reading.Findings[0].Message}", reading.Findings[0].Remedy);
+            throw TrackInput.Refused(file, reading);
         TrackMeasures measures = TrackMeasures.Of(track, arguments.GetValue(_positions));
         IReadOnlyList<Finding> findings = [.. reading.Findings, .. measures.Findings];
         TrackAnswer answer = TrackAnswer.Of(track, measures, findings);

@@ -20,28 +20,27 @@ internal sealed class OutingShowCommand : StoreCommand
     protected override ExitCode Run(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Outing outing = store.Outings.Get(arguments.GetValue(_number));
-        KeptTrack? kept = store.Outings.Track(outing.Id);
         TrackAnswer? answer = null;
         TrackMeasures? measures = null;
-        if (kept is not null)
+        if (OutingTracks.Of(store, outing) is { } track)
         {
-            Track track = KeptTracks.Unpacked(kept, outing);
             measures = TrackMeasures.Of(track, arguments.GetValue(_positions));
             answer = TrackAnswer.Of(track, measures, measures.Findings);
         }
 
+        OutingAnswer said = OutingAnswer.Of(store, outing);
         if (WantsJson(arguments))
         {
-            streams.Out.Write(AnswerJson.Write(new OutingInFullAnswer($"Finwright {ProgramVersion.Text}", OutingAnswer.Of(store, outing), answer)));
+            streams.Out.Write(AnswerJson.Write(new OutingInFullAnswer($"Finwright {ProgramVersion.Text}", said, answer)));
             return ExitCode.Good;
         }
 
         OutingText.WriteOne(streams, outing);
-        if (answer is null)
+        if (answer is null || measures is null)
             return ExitCode.Good;
         streams.Out.WriteLine();
         TrackText.Write(streams, answer);
-        FindingText.Write(streams.Out, measures!.Findings, kept!.FileName, streams.Width);
+        FindingText.Write(streams.Out, measures.Findings, said.TrackFile ?? "track", streams.Width);
         return ExitCode.Good;
     }
 }

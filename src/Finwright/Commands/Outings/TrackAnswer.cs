@@ -4,7 +4,7 @@ using Finwright.Workshop.Tracks;
 
 namespace Finwright.Commands.Outings;
 
-/// <summary>What a track says, as JSON. Times of pieces count from the start of the track.</summary>
+/// <summary>What a track says, as JSON. Times of pieces count from its first trusted point.</summary>
 internal sealed record TrackAnswer
 {
     public string Kind { get; init; } = "finwright-track";
@@ -57,32 +57,36 @@ internal sealed record TrackAnswer
 
     public required IReadOnlyList<TrackFindingAnswer> Findings { get; init; }
 
-    public static TrackAnswer Of(Track track, TrackMeasures measures, IReadOnlyList<Finding> findings) => new()
+    public static TrackAnswer Of(Track track, TrackMeasures measures, IReadOnlyList<Finding> findings)
     {
-        MadeBy = $"Finwright {ProgramVersion.Text}",
-        Sentence = TrackSentence.Of(measures),
-        Start = track.Start,
-        Day = track.Day,
-        SpeedSource = measures.Source,
-        PointsRecorded = measures.Points.Recorded,
-        PointsTrusted = measures.Points.Trusted,
-        DurationS = Rounded.Digits(measures.Duration),
-        TimeSailedS = Rounded.Digits(measures.TimeSailed),
-        DistanceM = Rounded.Digits(measures.Distance),
-        TwoSeconds = BestAnswer.Of(measures.TwoSeconds),
-        TenSeconds = BestAnswer.Of(measures.TenSeconds),
-        FiveTimesTen = SpeedAnswer.Of(measures.FiveTimesTen),
-        BestOfRuns = [.. measures.BestOfRuns.Select(best => BestAnswer.Of(best)!)],
-        Metres100 = BestAnswer.Of(measures.HundredMetres),
-        Metres250 = BestAnswer.Of(measures.QuarterKilometre),
-        Metres500 = BestAnswer.Of(measures.HalfKilometre),
-        NauticalMile = BestAnswer.Of(measures.NauticalMile),
-        Hour = BestAnswer.Of(measures.Hour),
-        Runs = [.. measures.Runs.Select(RunAnswer.Of)],
-        ByCourse = [.. measures.ByCourse.Select(CourseAnswer.Of)],
-        LeftOut = [.. measures.Rejections.Select(rejection => new RejectionAnswer(rejection.Reason, rejection.Count, Rounded.Digits(rejection.FirstTime)))],
-        Findings = [.. findings.Select(TrackFindingAnswer.Of)],
-    };
+        double first = (measures.Start - track.Start).TotalSeconds;
+        return new()
+        {
+            MadeBy = $"Finwright {ProgramVersion.Text}",
+            Sentence = TrackSentence.Of(measures),
+            Start = measures.Start,
+            Day = measures.Day,
+            SpeedSource = measures.Source,
+            PointsRecorded = measures.Points.Recorded,
+            PointsTrusted = measures.Points.Trusted,
+            DurationS = Rounded.Digits(measures.Duration),
+            TimeSailedS = Rounded.Digits(measures.TimeSailed),
+            DistanceM = Rounded.Digits(measures.Distance),
+            TwoSeconds = BestAnswer.Of(measures.TwoSeconds, first),
+            TenSeconds = BestAnswer.Of(measures.TenSeconds, first),
+            FiveTimesTen = SpeedAnswer.Of(measures.FiveTimesTen),
+            BestOfRuns = [.. measures.BestOfRuns.Select(best => BestAnswer.Of(best, first)!)],
+            Metres100 = BestAnswer.Of(measures.HundredMetres, first),
+            Metres250 = BestAnswer.Of(measures.QuarterKilometre, first),
+            Metres500 = BestAnswer.Of(measures.HalfKilometre, first),
+            NauticalMile = BestAnswer.Of(measures.NauticalMile, first),
+            Hour = BestAnswer.Of(measures.Hour, first),
+            Runs = [.. measures.Runs.Select(run => RunAnswer.Of(run, first))],
+            ByCourse = [.. measures.ByCourse.Select(CourseAnswer.Of)],
+            LeftOut = [.. measures.Rejections.Select(rejection => new RejectionAnswer(rejection.Reason, rejection.Count, Rounded.Digits(rejection.FirstTime - first)))],
+            Findings = [.. findings.Select(TrackFindingAnswer.Of)],
+        };
+    }
 }
 
 /// <summary>A speed in both units.</summary>
@@ -94,16 +98,16 @@ internal sealed record SpeedAnswer(double Knots, double MPerS)
 /// <summary>A best speed.</summary>
 internal sealed record BestAnswer(double Knots, double MPerS, double ErrorKnots, double StartS, double DurationS, double DistanceM, int? Run)
 {
-    public static BestAnswer? Of(BestSpeed? best) => best is null
+    public static BestAnswer? Of(BestSpeed? best, double first) => best is null
         ? null
-        : new(Rounded.Digits(best.Speed / SpeedUnits.Knot), Rounded.Digits(best.Speed), Rounded.Digits(best.Error / SpeedUnits.Knot), Rounded.Digits(best.Start), Rounded.Digits(best.Duration), Rounded.Digits(best.Distance), best.Run);
+        : new(Rounded.Digits(best.Speed / SpeedUnits.Knot), Rounded.Digits(best.Speed), Rounded.Digits(best.Error / SpeedUnits.Knot), Rounded.Digits(best.Start - first), Rounded.Digits(best.Duration), Rounded.Digits(best.Distance), best.Run);
 }
 
 /// <summary>A run.</summary>
 internal sealed record RunAnswer(int Number, double StartS, double DurationS, double DistanceM, double MeanKnots, double? BestTenSecondsKnots, double CourseDegrees)
 {
-    public static RunAnswer Of(SailedRun run) => new(
-        run.Number, Rounded.Digits(run.Start), Rounded.Digits(run.Duration), Rounded.Digits(run.Distance), Rounded.Digits(run.MeanSpeed / SpeedUnits.Knot),
+    public static RunAnswer Of(SailedRun run, double first) => new(
+        run.Number, Rounded.Digits(run.Start - first), Rounded.Digits(run.Duration), Rounded.Digits(run.Distance), Rounded.Digits(run.MeanSpeed / SpeedUnits.Knot),
         run.BestTenSeconds is { } best ? Rounded.Digits(best.Speed / SpeedUnits.Knot) : null, Rounded.Degrees(run.Course));
 }
 

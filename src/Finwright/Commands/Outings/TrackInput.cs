@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using Finwright.Terminal;
 using Finwright.Workshop.Outings;
 using Finwright.Workshop.Tracks;
@@ -16,15 +15,14 @@ internal static class TrackInput
 
     /// <summary>Reads a track as it is kept, with what was found on the way.</summary>
     /// <exception cref="WrongInputException">It cannot be opened, or there is no track in it.</exception>
-    public static (Track Track, KeptTrack Kept, TrackReading Reading) ReadToKeep(string file, CancellationToken cancellation) => With(file, stream =>
+    public static (Track Track, KeptTrack Kept, TrackReading Reading) ReadToKeep(string file, CancellationToken cancellation)
     {
-        TrackReading reading = GpxFile.Read(stream, cancellation);
-        if (reading.Track is not { } track)
-            throw new WrongInputException($"\"{file}\": {reading.Findings[0].Message}", reading.Findings[0].Remedy);
-        stream.Position = 0;
-        string hash = Convert.ToHexStringLower(SHA256.HashData(stream));
-        return (track, new KeptTrack(Path.GetFileName(file), hash, TrackForm.Write(track)), reading);
-    });
+        (TrackReading reading, KeptTrack? kept) = With(file, stream => OutingTracks.Read(stream, Path.GetFileName(file), cancellation));
+        return reading.Track is { } track && kept is not null ? (track, kept, reading) : throw Refused(file, reading);
+    }
+
+    /// <summary>Why a file is refused that holds no track.</summary>
+    public static WrongInputException Refused(string file, TrackReading reading) => new($"\"{file}\": {reading.Findings[0].Message}", reading.Findings[0].Remedy);
 
     private static T With<T>(string file, Func<FileStream, T> read)
     {
