@@ -90,9 +90,14 @@ public sealed class StoreTests : IDisposable
         // Behind the header of a hundred bytes begins the list of tables: without it the database finds none of them.
         bytes.AsSpan(100, 400).Clear();
         System.IO.File.WriteAllBytes(File, bytes);
-        ProgramRun refused = ProgramRun.Of("store", "--store", File).IsRefusal();
-        Assert.Contains("is damaged", refused.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
-        Assert.Contains("store rescue", refused.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        ProgramRun looked = ProgramRun.Of("store", "--store", File);
+        Assert.Contains("      1  outings\n", looked.Out, StringComparison.Ordinal);
+        Assert.Contains("is damaged", looked.Error, StringComparison.Ordinal);
+        Assert.Contains("store rescue", looked.Error.ReplaceLineEndings(" ").Replace("            ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Fails, ProgramRun.Of("store", "check", "--store", File).ExitCode);
+        ProgramRun.Of("store", "restore", "outing", "2", "--store", File).IsRefusal();
+        ProgramRun.Of("store", "backup", _folder["copy.finstore"], "--store", File);
+        Assert.False(System.IO.File.Exists(_folder["copy.finstore"]));
         ProgramRun rescue = ProgramRun.Of("store", "rescue", _folder["rescued.finstore"], "--store", File, "--json");
         Assert.Equal(ExitCode.Fails, rescue.ExitCode);
         JsonElement answer = rescue.Json().GetProperty("answer");

@@ -9,11 +9,14 @@ public static class StoreBackup
     /// <summary>Copies a store into a new file, whole, while other programs may use it.</summary>
     /// <param name="store">The store.</param>
     /// <param name="target">The copy; must not exist.</param>
-    /// <exception cref="StoreException">It cannot be written; nothing is left of it.</exception>
+    /// <exception cref="StoreException">The store is damaged, or the copy cannot be written; nothing is left of it.</exception>
     public static void Write(WorkshopStore store, string target)
     {
         ArgumentNullException.ThrowIfNull(store);
         ArgumentException.ThrowIfNullOrWhiteSpace(target);
+        // What can be saved of a damaged store is no copy of it.
+        if (store.Refusal is { Problem: StoreProblem.Damaged } refusal)
+            throw refusal;
         Copy(store.Connection.Database, store.Path, Path.GetFullPath(target));
     }
 

@@ -23,6 +23,8 @@ public sealed record StoreCheck(StoreContents? Contents, IReadOnlyList<Finding> 
         ArgumentNullException.ThrowIfNull(store);
         SqliteConnection database = store.Connection.Database;
         List<Finding> findings = [];
+        if (store.Refusal is { Problem: StoreProblem.Damaged } refusal)
+            findings.Add(new("store-damaged", Severity.Error, "the file", refusal.Message, refusal.Remedy));
         Look("store-page-damaged", "the file", $"PRAGMA integrity_check({MostOfAKind})", row =>
             row.GetString(0) == "ok" ? null : new("store-page-damaged", Severity.Error, "the file", $"The database finds: {row.GetString(0).ReplaceLineEndings(" ")}.", Rescue));
         Look("store-reference-missing", "the file", "PRAGMA foreign_key_check", row =>
@@ -31,7 +33,7 @@ public sealed record StoreCheck(StoreContents? Contents, IReadOnlyList<Finding> 
             string.Equals(Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(row.GetString(3)))), row.GetString(2), StringComparison.Ordinal)
                 ? null
                 : new("store-revision-changed", Severity.Error, $"revision {row.GetInt64(0)}", $"The text of {(row.IsDBNull(1) ? "a revision" : row.GetString(1))} is not what was kept: it does not match its hash.", Rescue));
-        foreach (StoredColumn column in StoredColumn.All)
+        foreach (TextColumn column in TextColumn.All)
         {
             Look("store-text-nonsense", $"{column.Table}.{column.Column}", $"SELECT rowid, {column.Column} FROM {column.Table} WHERE {column.Column} IS NOT NULL", row =>
                 column.Makes(row.GetString(1))

@@ -7,7 +7,8 @@ namespace Finwright.Workshop.Storing;
 /// <remarks>One thread at a time. A change is whole or not at all, and on the disk when the call that made it returns.</remarks>
 internal sealed class StoreConnection : IDisposable
 {
-    private readonly SqliteConnection _connection;
+    private SqliteConnection _connection;
+    private SqliteConnection? _damaged;
     private SqliteTransaction? _transaction;
     private StoreException? _undone;
     private int _parts;
@@ -33,38 +34,32 @@ internal sealed class StoreConnection : IDisposable
     public SqliteConnection Database => _connection;
 
     /// <summary>All rows of a question.</summary>
-    public IReadOnlyList<T> All<T>(string sql, Func<Row, T> read, params ReadOnlySpan<(string Name, object? Value)> values)
-    {
-        using SqliteCommand command = Command(sql, values);
-        List<T> rows = [];
-        Guarded(() =>
+    public IReadOnlyList<T> All<T>(string sql, Func<Row, T> read, params ReadOnlySpan<(string Name, object? Value)> values) => Ask<IReadOnlyList<T>>(
+        sql,
+        values,
+        command =>
         {
+            List<T> rows = [];
             using SqliteDataReader reader = command.ExecuteReader();
             while (reader.Read())
                 rows.Add(read(new(reader)));
-            return 0;
+            return rows;
         });
-        return rows;
-    }
 
     /// <summary>The first row of a question; null when there is none.</summary>
     public T? First<T>(string sql, Func<Row, T> read, params ReadOnlySpan<(string Name, object? Value)> values)
-        where T : class
-    {
-        using SqliteCommand command = Command(sql, values);
-        return Guarded(() =>
+        where T : class => Ask(
+        sql,
+        values,
+        command =>
         {
             using SqliteDataReader reader = command.ExecuteReader();
             return reader.Read() ? read(new(reader)) : null;
         });
-    }
 
     /// <summary>A number that a question answers with; 0 when it answers nothing.</summary>
-    public long Count(string sql, params ReadOnlySpan<(string Name, object? Value)> values)
-    {
-        using SqliteCommand command = Command(sql, values);
-        return Guarded(() => command.ExecuteScalar() is long count ? count : 0);
-    }
+    public long Count(string sql, params ReadOnlySpan<(string Name, object? Value)> values) =>
+        Ask(sql, values, command => command.ExecuteScalar() is long count ? count : 0);
 
     /// <summary>Changes rows, inside <see cref="Change{T}"/>.</summary>
     /// <returns>How many.</returns>
@@ -126,6 +121,43 @@ internal sealed class StoreConnection : IDisposable
         if (_transaction is not null)
             End(_transaction);
         _connection.Dispose();
+        _damaged?.Dispose();
+    }
+
+    /// <summary>Asks; where damage is met, what can be saved of the store answers in its place from then on.</summary>
+    private T Ask<T>(string sql, ReadOnlySpan<(string Name, object? Value)> values, Func<SqliteCommand, T> ask)
+    {
+        using (SqliteCommand command = Command(sql, values))
+        {
+            try
+            {
+                return Guarded(() => ask(command));
+            }
+            catch (StoreException problem) when (problem.Problem == StoreProblem.Damaged && TurnToWhatCanBeSaved())
+            {
+                // Asked again below.
+            }
+        }
+
+        using SqliteCommand again = Command(sql, values);
+        return Guarded(() => ask(again));
+    }
+
+    private bool TurnToWhatCanBeSaved()
+    {
+        // Within a change, an answer from elsewhere would be written.
+        if (_transaction is not null || _damaged is not null || !File.Exists(Path))
+            return false;
+        try
+        {
+            (SqliteConnection saved, Rescue.RescueReport report) = Rescue.StoreRescue.InMemory(Path, Time.GetUtcNow());
+            (_damaged, _connection, Refusal) = (_connection, saved, StoreException.Saved(report));
+            return true;
+        }
+        catch (StoreException)
+        {
+            return false;
+        }
     }
 
     private T Whole<T>(Func<T> work)

@@ -75,6 +75,12 @@ public sealed class StoreException : Exception
     internal static StoreException Damage(string path, Exception inner) =>
         new(StoreProblem.Damaged, $"{path} is damaged.", "Copy what can be read into a new store with \"finwright store rescue\", or put back a copy made with \"finwright store backup\".", inner);
 
+    /// <summary>A damaged store of which only what can be saved is shown.</summary>
+    internal static StoreException Saved(Rescue.RescueReport report) => new(
+        StoreProblem.Damaged,
+        $"{report.Damaged} is damaged: what can be read of it is shown, {report.Kept} rows{(report.Lost > 0 ? $"; {report.Lost} or more are lost" : "")}.",
+        "Copy what can be read into a new store with \"finwright store rescue\", or put back a copy made with \"finwright store backup\".");
+
     /// <summary>What the database said, without the number before it.</summary>
     private static string Reason(SqliteException problem)
     {

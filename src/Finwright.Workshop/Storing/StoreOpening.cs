@@ -75,6 +75,19 @@ internal sealed class StoreOpening(string path, TimeProvider time, TimeSpan pati
         }
     }
 
+    private StoreConnection ForReading(StoreException refusal)
+    {
+        try
+        {
+            return AsItIs(refusal);
+        }
+        catch (Exception problem) when (Refusal(problem) is { Problem: StoreProblem.Damaged })
+        {
+            (SqliteConnection saved, Rescue.RescueReport report) = Rescue.StoreRescue.InMemory(path, time.GetUtcNow());
+            return new(saved, path, time, StoreException.Saved(report));
+        }
+    }
+
     private StoreException? Refusal(Exception problem) => problem is SqliteException said ? Named(said) : problem as StoreException;
 
     private StoreConnection ForWriting()
@@ -130,7 +143,7 @@ internal sealed class StoreOpening(string path, TimeProvider time, TimeSpan pati
     }
 
     /// <summary>A store that cannot be written to. One of an earlier program is brought up to date in memory.</summary>
-    private StoreConnection ForReading(StoreException refusal)
+    private StoreConnection AsItIs(StoreException refusal)
     {
         SqliteConnection connection = ConnectForReading();
         try

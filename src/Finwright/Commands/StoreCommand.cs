@@ -25,14 +25,19 @@ internal abstract class StoreCommand : StorePathCommand
     {
         string path = PathOf(arguments);
         using WorkshopStore store = WorkshopStore.Open(path, create: Makes);
-        if (store.Refusal is { Problem: not StoreProblem.Wrong } refusal)
+        StoreException? refusal = store.Refusal;
+        if (refusal is { Problem: not StoreProblem.Wrong })
         {
             if (_changes)
                 throw refusal;
-            streams.Error.WriteLine("finwright: " + Assessment.Packing.Wrapping.Wrap($"{refusal.Message} It is only read. {refusal.Remedy}", streams.Width, 11, 11));
+            Warn(refusal, streams);
         }
 
-        return Run(arguments, store, streams, cancellation);
+        ExitCode code = Run(arguments, store, streams, cancellation);
+        // Damage may have been met only by looking.
+        if (refusal is null && store.Refusal is { } met)
+            Warn(met, streams);
+        return code;
     }
 
     /// <summary>Does the work.</summary>
@@ -41,4 +46,7 @@ internal abstract class StoreCommand : StorePathCommand
     /// <param name="streams">Where to write.</param>
     /// <param name="cancellation">Set by Ctrl-C.</param>
     protected abstract ExitCode Run(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation);
+
+    private static void Warn(StoreException refusal, TextStreams streams) =>
+        streams.Error.WriteLine("finwright: " + Assessment.Packing.Wrapping.Wrap($"{refusal.Message} It is only read. {refusal.Remedy}", streams.Width, 11, 11));
 }

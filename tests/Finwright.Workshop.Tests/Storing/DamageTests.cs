@@ -31,7 +31,7 @@ public sealed class DamageTests
                 using TemporaryStore place = new();
                 byte[] bytes = Damaged(damage);
                 File.WriteAllBytes(place.File, bytes);
-                StoreException? problem = Look(place);
+                StoreException? problem = Look(place, out bool isShown);
                 Interlocked.Increment(ref seen[problem is null ? 0 : 1]);
                 Assert.Equal(bytes, File.ReadAllBytes(place.File));
                 if (problem is null)
@@ -39,6 +39,8 @@ public sealed class DamageTests
                 Assert.True(problem.Problem is StoreProblem.Damaged or StoreProblem.Foreign, problem.ToString());
                 Assert.Contains(place.File, problem.Message, StringComparison.Ordinal);
                 Assert.Contains("finwright store", problem.Remedy, StringComparison.Ordinal);
+                // Only a file that does not look like a database any more is not shown as far as it can be read.
+                Assert.Equal(problem.Problem == StoreProblem.Damaged, isShown);
             },
             iter: 150);
         Assert.All(seen, count => Assert.True(count > 10, string.Join(", ", seen)));
@@ -56,12 +58,18 @@ public sealed class DamageTests
         using (WorkshopStore store = place.Open())
         {
             Assert.Null(store.Refusal);
-            long revision = store.Shelf.List()[0].Latest.Id;
-            Assert.Equal(StoreProblem.Damaged, Assert.Throws<StoreException>(() => store.Shelf.Picture(revision)).Problem);
+            Revision revision = store.Shelf.List()[0].Latest;
+            Assert.Null(store.Shelf.Picture(revision.Id));
             Assert.Equal(StoreProblem.Damaged, store.Refusal?.Problem);
+            Assert.Contains("is damaged: what can be read of it is shown", store.Refusal!.Message, StringComparison.Ordinal);
+            // Everything else is shown as it was.
+            Assert.Equal(revision, store.Shelf.List()[0].Latest);
+            Assert.Equal(Designs, store.Outings.List().Count);
             Assert.Equal(StoreProblem.Damaged, Assert.Throws<StoreException>(() => store.Outings.Add(new() { SailedOn = new(2027, 5, 1) }, null)).Problem);
+            Assert.Equal(StoreProblem.Damaged, Assert.Throws<StoreException>(() => StoreBackup.Write(store, Path.Combine(place.Folder, "copy.finstore"))).Problem);
         }
 
+        Assert.Equal(["workshop.finstore"], place.Files);
         Assert.Equal(bytes, File.ReadAllBytes(place.File));
     }
 
@@ -256,7 +264,7 @@ public sealed class DamageTests
                 columns.Add(reader.GetString(0));
         }
 
-        Assert.Equal(columns, StoredColumn.All.Select(column => $"{column.Table}.{column.Column}").Order(StringComparer.Ordinal));
+        Assert.Equal(columns, TextColumn.All.Select(column => $"{column.Table}.{column.Column}").Order(StringComparer.Ordinal));
     }
 
     private static byte[] Fill()
@@ -317,12 +325,15 @@ public sealed class DamageTests
         }
     }
 
-    private static StoreException? Look(TemporaryStore place)
+    private static StoreException? Look(TemporaryStore place, out bool isShown)
     {
+        isShown = false;
         try
         {
             using WorkshopStore store = place.Open();
-            return LookAt(store);
+            Assert.Null(LookAt(store));
+            isShown = store.Refusal is not null && store.Shelf.List().Count + store.Outings.List().Count >= Designs;
+            return store.Refusal;
         }
         catch (StoreException problem)
         {

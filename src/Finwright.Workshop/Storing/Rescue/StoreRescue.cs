@@ -60,6 +60,24 @@ public static class StoreRescue
         }
     }
 
+    /// <summary>Rescues a store into memory, to be read.</summary>
+    /// <exception cref="StoreException">It cannot be read, or holds nothing of a store.</exception>
+    internal static (SqliteConnection Store, RescueReport Report) InMemory(string damaged, DateTimeOffset now)
+    {
+        DatabasePages pages = Read(damaged);
+        SqliteConnection store = new(new SqliteConnectionStringBuilder { DataSource = ":memory:", Mode = SqliteOpenMode.Memory, Pooling = false, ForeignKeys = false }.ToString());
+        try
+        {
+            store.Open();
+            return (store, new Rescuing(pages, store, now).Run(damaged, ""));
+        }
+        catch
+        {
+            store.Dispose();
+            throw;
+        }
+    }
+
     private static DatabasePages Read(string damaged)
     {
         try
@@ -193,7 +211,7 @@ public static class StoreRescue
         /// <returns>False when the row means nothing without what cannot be put right.</returns>
         private bool Mend(RescueTable table, object?[] values)
         {
-            foreach (StoredColumn column in StoredColumn.All.Where(column => column.Table == table.Name))
+            foreach (TextColumn column in TextColumn.All.Where(column => column.Table == table.Name))
             {
                 int at = table.At(column.Column);
                 if (values[at] is not string text || column.Makes(text))

@@ -12,10 +12,10 @@ namespace Finwright.Workshop.Storing;
 /// <param name="What">What its texts are.</param>
 /// <param name="Makes">Whether a text makes sense.</param>
 /// <param name="StandIn">What stands in a rescued store for a text that makes none; null when the row means nothing without it.</param>
-internal sealed record StoredColumn(string Table, string Column, string What, Func<string, bool> Makes, string? StandIn)
+internal sealed record TextColumn(string Table, string Column, string What, Func<string, bool> Makes, string? StandIn)
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<StoredColumn> All { get; } =
+    public static IReadOnlyList<TextColumn> All { get; } =
     [
         Moment("design", "added_at"), Moment("design", "deleted_at"),
         new("design", "tags", "a list of words", IsListOfTexts, "[]"),
@@ -33,11 +33,11 @@ internal sealed record StoredColumn(string Table, string Column, string What, Fu
         Moment("calibration", "made_at"), Word<LearnedQuantity>("calibration", "quantity", null), Moment("calibration", "deleted_at"),
     ];
 
-    private static StoredColumn Moment(string table, string column) => new(table, column, "a moment", Reads(text => StoredForm.Moment(text)), "1970-01-01T00:00:00.000Z");
+    private static TextColumn Moment(string table, string column) => new(table, column, "a moment", Reads(text => StoredForm.Moment(text)), "1970-01-01T00:00:00.000Z");
 
-    private static StoredColumn Day(string table, string column) => new(table, column, "a day", Reads(text => StoredForm.Day(text)), "1970-01-01");
+    private static TextColumn Day(string table, string column) => new(table, column, "a day", Reads(text => StoredForm.Day(text)), "1970-01-01");
 
-    private static StoredColumn Word<T>(string table, string column, string? standIn)
+    private static TextColumn Word<T>(string table, string column, string? standIn)
         where T : struct, Enum => new(table, column, "a word that is known", Reads(text => StoredForm.Word<T>(text)), standIn);
 
     private static Func<string, bool> Reads<T>(Func<string, T> read) => text =>
