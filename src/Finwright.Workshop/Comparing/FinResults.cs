@@ -15,7 +15,6 @@ public sealed record FinResults
     {
         PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
         Converters = { new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower) },
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
         IgnoreReadOnlyProperties = true,
         RespectNullableAnnotations = true,
         RespectRequiredConstructorParameters = true,
