@@ -50,6 +50,30 @@ public sealed class BenchTestTests
         Assert.InRange(wide, 0.2, 0.8);
     }
 
+    [Theory]
+    [InlineData(RootHold.Clamped)]
+    [InlineData(RootHold.Elastic)]
+    public void Readings_at_the_places_of_a_prediction_have_its_values_and_ranges(RootHold hold)
+    {
+        // Where the joint never opens, the root is as stiff under any weight, and both ways must agree.
+        FinStructure fin = BuiltFin.Of(BuiltFin.Plain with { Base = BuiltFin.Plain.Base with { RootHold = hold } });
+        double span = fin.Plate.Fin.Span;
+        BenchPrediction prediction = BenchTest.Predict(fin, Load);
+        IReadOnlyList<Ranged> readings = BenchTest.Readings(fin,
+        [
+            new(Load, Load.Depth, 0, BenchQuantity.Deflection, 1, 1, "a"), new(Load, span, 0.5, BenchQuantity.Deflection, 1, 1, "b"),
+            new(Load, span, 1, BenchQuantity.Deflection, 1, 1, "c"), new(Load, span, 0, BenchQuantity.Twist, 1, 1, "d"),
+        ])!;
+        Ranged[] expected = [prediction.AtLoad.LeadingEdge, prediction.AtTip.MidChord, prediction.AtTip.TrailingEdge, prediction.AtTip.Twist];
+        foreach ((Ranged wanted, Ranged read) in expected.Zip(readings))
+        {
+            double accuracy = 1e-6 * (Math.Abs(wanted.Value) + wanted.High - wanted.Low);
+            Assert.Equal(wanted.Value, read.Value, accuracy);
+            Assert.Equal(wanted.Low, read.Low, accuracy);
+            Assert.Equal(wanted.High, read.High, accuracy);
+        }
+    }
+
     [Fact]
     public void Predict_of_what_the_bench_showed_has_a_narrower_range()
     {
