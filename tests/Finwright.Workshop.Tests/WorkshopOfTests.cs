@@ -83,13 +83,13 @@ internal sealed class WorkshopOfTests : IDisposable
                from read in (double[])[0.3, 0.6, 0.95]
                select new BenchReadingLine(1, 12, load * span, place, read * span, ChordPlace.MidChord, new(1, 0.03), new(1, 0.03), ""),
         ];
+        lines = [.. lines.Select((line, i) => line with { Line = i + 1 })];
         BenchMeasurement[] wanted = [.. lines.SelectMany(line => line.Measurements(1e-3 * span))];
         IReadOnlyList<Ranged> answers = BenchTest.Readings(result.Built!.Structure!, wanted)!;
         return
         [
             .. lines.Select((line, i) => line with
             {
-                Line = i + 1,
                 DeflectionMm = new(shift?.Invoke(line, 1e3 * answers[2 * i].Value) ?? 1e3 * answers[2 * i].Value, 0.03),
                 TwistDegrees = new(double.RadiansToDegrees(answers[2 * i + 1].Value), 0.03),
             }),

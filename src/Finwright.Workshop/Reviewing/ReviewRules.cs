@@ -98,7 +98,7 @@ internal static class ReviewRules
         if (inFin is null && (plastic.Measured is null || resin.Measured is null))
             remarks.Add(new("mass-off", $"{by}. {(plastic.Measured is null ? "Plastic" : "Resin")} was not measured, so it cannot be told where the {Math.Abs(off):0} g {(off > 0 ? "come from" : "are missing")}."));
         else if (plastic.IsOff)
-            remarks.Add(new("mass-by-plastic", $"{by}; the plastic alone is {plastic.Measured - plastic.Predicted:+0;-0} g off, which explains {(Math.Sign(plastic.Measured!.Value - plastic.Predicted!.Value) == Math.Sign(off) ? "it, or part of it" : "nothing of it")}."));
+            remarks.Add(new("mass-by-plastic", $"{by}; the plastic alone is {Math.Abs(plastic.Measured!.Value - plastic.Predicted!.Value):0} g {(plastic.Measured > plastic.Predicted ? "more" : "less")} than expected, which explains {(Math.Sign(plastic.Measured.Value - plastic.Predicted.Value) == Math.Sign(off) ? "it, or part of it" : "nothing of it")}."));
         else
             remarks.Add(new("mass-unexplained", $"{by}, though plastic and resin are as expected. {(off > 0 ? "Lacquer, filler or hardware weigh more than taken" : "Some of what was used is not in the fin: brim, supports, resin that ran out")}."));
     }
@@ -150,11 +150,12 @@ internal static class ReviewRules
             remarks.Add(new("reading-apart", $"The {wild.Against.Name} read at {wild.ReadAtMm:0} mm under {wild.MassKg:0.##} kg at {wild.AtMm:0} mm ({wild.Against.Measured:0.##} {wild.Against.Unit}, expected {wild.Against.Predicted:0.##}) stands apart from the others: read it again before you learn from it."));
         if (bends is { IsEven: true, IsOff: true })
         {
-            double percent = 100 * (Math.Exp(-bends.Log) - 1);
+            // What bends farther is less stiff; stiffness goes with the cube of thickness.
+            double percent = 100 * (Math.Exp(-bends.Log) - 1), thickness = 100 * (Math.Exp(-bends.Log / 3) - 1);
             string how = percent < 0 ? "softer" : "stiffer";
             remarks.Add(twists is { IsOff: true } && Math.Sign(twists.Log) != Math.Sign(bends.Log)
                 ? new("stiffness-and-twist", $"The fin bends {Share(bends)} and twists {Share(twists)}: not one factor. Look at core and rods, and where the weight hung along the chord.")
-                : new("stiffness", $"All {bends.Count} deflections are off the same way, {Share(bends)}: the fin as a whole is {Math.Abs(percent):0} % {how} than expected. Stiffness of walls and core (material, number of walls, infill), or the thickness: {Math.Abs(percent) / 3:0.#} % {(percent < 0 ? "thinner" : "thicker")} does the same. \"finwright bench learn\" takes it into further predictions."));
+                : new("stiffness", $"All {bends.Count} deflections are off the same way, {Share(bends)}: the fin as a whole is {Math.Abs(percent):0} % {how} than expected. Stiffness of walls and core (material, number of walls, infill), or the thickness: {Math.Abs(thickness):0.#} % {(percent < 0 ? "thinner" : "thicker")} does the same. \"finwright bench learn\" takes it into further predictions."));
         }
 
         if (Root(readings) is { } root)
