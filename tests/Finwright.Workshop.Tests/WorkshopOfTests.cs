@@ -1,4 +1,5 @@
 using Finwright.Assessment;
+using Finwright.Assessment.Stages;
 using Finwright.Design;
 using Finwright.Numerics;
 using Finwright.Strength.Bench;
@@ -37,7 +38,10 @@ internal sealed class WorkshopOfTests : IDisposable
 
     public WorkshopStore Store { get; }
 
-    public Assessor Assessor { get; } = new();
+    // Shared: most tests look at the same few fins.
+    private static readonly MemoryStageCache Worked = new(64);
+
+    public Assessor Assessor { get; } = new(Worked);
 
     public Revision First { get; }
 

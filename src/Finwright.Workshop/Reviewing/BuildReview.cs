@@ -27,6 +27,12 @@ public sealed record BuildReview
     /// <summary>Why readings have no prediction; null when they have one, or there are none.</summary>
     public string? BenchProblem { get; init; }
 
+    /// <summary>Mean of read over predicted, of deflections; null where readings are missing or too small to tell.</summary>
+    public required double? MeanDeflectionRatio { get; init; }
+
+    /// <summary>The same of twist.</summary>
+    public required double? MeanTwistRatio { get; init; }
+
     /// <summary>Which assumption was off, in words with numbers; empty when none was.</summary>
     public required IReadOnlyList<ReviewRemark> Remarks { get; init; }
 
@@ -41,11 +47,12 @@ public sealed record BuildReview
     {
         get
         {
-            int off = Lines.Count(line => line.IsOff) + Readings.Count(reading => reading.Against.IsOff), measured = Lines.Count(line => line.Measured is not null) + Readings.Count;
-            return measured == 0 ? "Nothing was measured yet."
-                : off == 0 && Remarks.Count == 0 ? $"Nothing was off beyond what the ranges allow: {Counted(measured)}."
-                : off == 0 ? $"Each by itself lies within its range: {Counted(measured)}. Together they say more."
-                : $"{off} of {Counted(measured)} {(off == 1 ? "lies" : "lie")} outside the range.";
+            ReviewState[] all = [.. Lines.Select(line => line.State), .. Readings.Select(reading => reading.Against.State)];
+            int off = all.Count(state => state is ReviewState.Below or ReviewState.Above), compared = off + all.Count(state => state is ReviewState.Within);
+            return compared == 0 ? (Array.Exists(all, state => state is ReviewState.NotPredicted) ? "What was measured has no prediction to be held against." : "Nothing was measured yet.")
+                : off == 0 && Remarks.Count == 0 ? $"Nothing was off beyond what the ranges allow: {Counted(compared)}."
+                : off == 0 ? $"Each by itself lies within its range: {Counted(compared)}. Together they say more."
+                : $"{off} of {Counted(compared)} {(off == 1 ? "lies" : "lie")} outside the range.";
 
             static string Counted(int count) => count == 1 ? "1 measurement" : $"{count} measurements";
         }
@@ -79,6 +86,8 @@ public sealed record BuildReview
             Lines = lines,
             Readings = readings,
             BenchProblem = problem,
+            MeanDeflectionRatio = ReviewRules.MeanRatio(readings, BenchQuantity.Deflection),
+            MeanTwistRatio = ReviewRules.MeanRatio(readings, BenchQuantity.Twist),
             Remarks = ReviewRules.Of(build, reading.Design, lines, readings),
             NotMeasured = [.. lines.Where(line => line.State is ReviewState.NotMeasured).Select(line => line.Name), .. sessions.Count == 0 ? (string[])["deflection and twist on the bench"] : []],
             Used = used,

@@ -40,6 +40,10 @@ internal static class ReviewRules
         return remarks;
     }
 
+    /// <summary>Mean of read over predicted, weighted as in the rules; null without readings that tell.</summary>
+    public static double? MeanRatio(IReadOnlyList<ReadingReview> readings, BenchQuantity quantity) =>
+        Mean.Of(readings.Where(own => own.Quantity == quantity)) is { } mean ? Math.Exp(mean.Log) : null;
+
     private static void Plastic(ReviewLine plastic, ReviewLine resin, List<ReviewRemark> remarks)
     {
         if (!plastic.IsOff)

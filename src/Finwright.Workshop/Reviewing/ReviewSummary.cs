@@ -50,6 +50,12 @@ public sealed record ReviewSummary
     /// <summary>Why readings have no prediction; null when they have one.</summary>
     public required string? BenchProblem { get; init; }
 
+    /// <summary>Mean of read over predicted, of deflections; null where there is none to tell.</summary>
+    public required double? MeanDeflectionRatio { get; init; }
+
+    /// <summary>The same of twist.</summary>
+    public required double? MeanTwistRatio { get; init; }
+
     /// <summary>Which assumption was off.</summary>
     public required IReadOnlyList<ReviewRemark> Remarks { get; init; }
 
@@ -83,12 +89,16 @@ public sealed record ReviewSummary
             Lines = [.. review.Lines.Select(ReviewedSummary.Of)],
             Readings = [.. review.Readings.Select(ReviewedReadingSummary.Of)],
             BenchProblem = review.BenchProblem,
+            MeanDeflectionRatio = Digits(review.MeanDeflectionRatio),
+            MeanTwistRatio = Digits(review.MeanTwistRatio),
             Remarks = review.Remarks,
             NotMeasured = review.NotMeasured,
             Used = [.. review.Used.Ratios.Select(ratio => LearnedSummary.Of(store, ratio))],
             Taught = [.. store.Calibrations.List(review.Build.Id).Select(CalibrationSummary.Of)],
         };
     }
+
+    internal static double? Digits(double? value) => value is double number ? Rounded.Digits(number) : null;
 }
 
 /// <summary>A quantity of a build.</summary>
@@ -108,7 +118,7 @@ public sealed record ReviewedSummary(string Key, string Name, string Unit, doubl
     internal static ReviewedSummary Of(ReviewLine line) =>
         new(line.Key, line.Name, line.Unit, Digits(line.Predicted), Digits(line.Low), Digits(line.High), Digits(line.Measured), Rounded.Digits(line.Doubt), Digits(line.Ratio), line.State, line.Decimals);
 
-    private static double? Digits(double? value) => value is double number ? Rounded.Digits(number) : null;
+    private static double? Digits(double? value) => ReviewSummary.Digits(value);
 }
 
 /// <summary>A reading of the bench.</summary>

@@ -19,11 +19,11 @@ internal static class ReviewText
         string of = string.Join(", ", new[] { review.Filament, review.Resin }.Where(batch => batch.Length > 0));
         o.WriteLine(Wrapping.Wrap($"Made of {review.Revision}{(review.MadeOn is DateOnly day ? $", finished on {day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}" : "")}{(of.Length > 0 ? $"; {of}" : "")}. {review.Sentence}", streams.Width));
         o.WriteLine();
-        o.WriteLine($"  {"",-29}{"expected",10}  {"range",-17}{"measured",9}  ratio");
+        o.WriteLine($"  {"",-29}{"expected",8}  {"range",-16}{"measured",8}  ratio");
         foreach (ReviewedSummary line in review.Lines)
             Row(o, line.Unit.Length > 0 ? $"{line.Name}, {line.Unit}" : line.Name, line);
         if (review.Readings.Count > 0)
-            Readings(o, review.Readings);
+            Readings(o, review);
         WriteFindings(streams, review, says: false);
         if (review.Used.Count > 0)
         {
@@ -77,9 +77,9 @@ internal static class ReviewText
             Item(streams, $"{LearnedWords.Name(own.Quantity)}: {Factor(own.Factor, own.Low, own.High)}{(own.Sessions.Count > 0 ? $", from readings {string.Join(", ", own.Sessions)}" : "")}; calibration {own.Number}.");
     }
 
-    private static void Readings(TextWriter o, IReadOnlyList<ReviewedReadingSummary> readings)
+    private static void Readings(TextWriter o, ReviewSummary review)
     {
-        foreach (IGrouping<long, ReviewedReadingSummary> session in readings.GroupBy(reading => reading.Session))
+        foreach (IGrouping<long, ReviewedReadingSummary> session in review.Readings.GroupBy(reading => reading.Session))
         {
             ReviewedReadingSummary first = session.First();
             Heading(o, $"Readings {session.Key}, {first.TakenOn.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, root {Choice.Of(first.RootHold)}");
@@ -88,6 +88,9 @@ internal static class ReviewText
         }
 
         o.WriteLine("  weight, where it hung, where it was read (mm below the hull), and what");
+        foreach ((string what, double? mean) in (ReadOnlySpan<(string, double?)>)[("deflection", review.MeanDeflectionRatio), ("twist", review.MeanTwistRatio)])
+            if (mean is double ratio)
+                o.WriteLine($"  on average the {what} is {ratio.ToString("0.00", CultureInfo.InvariantCulture)} times what was expected");
     }
 
     private static void Row(TextWriter o, string name, ReviewedSummary line)
@@ -100,7 +103,7 @@ internal static class ReviewText
             ReviewState.Above => "  above",
             _ => "",
         };
-        o.WriteLine($"  {name,-29}{(line.Predicted is double predicted ? Number(line, predicted) : "-"),10}  {range,-17}{(line.Measured is double measured ? Number(line, measured) : "-"),9}  {ratio,5}{state}".TrimEnd());
+        o.WriteLine($"  {name,-29}{(line.Predicted is double predicted ? Number(line, predicted) : "-"),8}  {range,-16}{(line.Measured is double measured ? Number(line, measured) : "-"),8}  {ratio,5}{state}".TrimEnd());
     }
 
     private static string Short(Design.ChordPlace place) => place switch

@@ -21,6 +21,8 @@ internal static class SideBySideText
         Results(streams, summary.Results);
         if (summary.Measured.Count > 0)
             Measured(streams, summary.Measured);
+        // Two fins of the same batches use the same: it is said once.
+        bool isAlike = summary.First.Used.SelectMany(own => own.Calibrations).SequenceEqual(summary.Second.Used.SelectMany(own => own.Calibrations));
         foreach (ComparedSideSummary side in (ComparedSideSummary[])[summary.First, summary.Second])
         {
             if (side.Review is { } review)
@@ -29,20 +31,24 @@ internal static class SideBySideText
                 ReviewText.WriteFindings(streams, review);
             }
 
-            if (side.Used.Count > 0)
-            {
-                Heading(o, $"{side.Label}: what earlier builds taught went into its results");
-                ReviewText.WriteLearned(streams, side.Used);
-            }
-
+            if (side.Used.Count > 0 && !isAlike)
+                Used(streams, $"{side.Label}: what builds have taught went into its results", side);
             if (side.Problem is string problem)
                 Paragraph(streams, $"{side.Label}: {problem}");
         }
 
+        if (isAlike && summary.First.Used.Count > 0)
+            Used(streams, "What builds have taught went into the results of both", summary.First);
         if (summary.NotCompared.Count > 0)
             Paragraph(streams, $"Not worked out of both, so not compared: {string.Join(", ", summary.NotCompared.Select(Choice.Of))}.");
         if (svg is not null)
             Paragraph(streams, $"Wrote {svg}: both over each other.");
+    }
+
+    private static void Used(TextStreams streams, string heading, ComparedSideSummary side)
+    {
+        Heading(streams.Out, heading);
+        ReviewText.WriteLearned(streams, side.Used);
     }
 
     private static void Inputs(TextStreams streams, IReadOnlyList<DesignChange> inputs)
