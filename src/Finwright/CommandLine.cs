@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using Finwright.Assessment.Packing;
+using Finwright.Assessment.Stages;
 using Finwright.Commands;
 using Finwright.Commands.Built;
 using Finwright.Commands.Exchange;
@@ -28,7 +29,8 @@ internal static class CommandLine
     /// <param name="arguments">The words after the program's name.</param>
     /// <param name="streams">Where to write.</param>
     /// <param name="cancellation">Set by Ctrl-C.</param>
-    public static ExitCode Run(IReadOnlyList<string> arguments, TextStreams streams, CancellationToken cancellation)
+    /// <param name="results">Keeps results of stages between calls of one process; null for none.</param>
+    public static ExitCode Run(IReadOnlyList<string> arguments, TextStreams streams, CancellationToken cancellation, IStageCache? results = null)
     {
         RootCommand root = Root(streams);
         ParseResult parsed = root.Parse(arguments.Count == 0 ? ["--help"] : arguments, new() { ResponseFileTokenReplacer = null });
@@ -38,6 +40,7 @@ internal static class CommandLine
         if (CommandLineProblem.In(parsed) is string problem)
             return Refuse(streams, problem, $"See {called} --help.");
         ProgramCommand command = (ProgramCommand)parsed.CommandResult.Command;
+        command.Results = results;
 
         try
         {

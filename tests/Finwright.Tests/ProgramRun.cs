@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Finwright.Assessment.Stages;
 using Finwright.Terminal;
 
 namespace Finwright.Tests;
@@ -6,16 +7,27 @@ namespace Finwright.Tests;
 /// <summary>One call of the program within the test's own process: exit code and both texts.</summary>
 internal sealed record ProgramRun(ExitCode ExitCode, string Out, string Error)
 {
-    /// <summary>Calls the program.</summary>
+    // Stages of the demos as they come, by the text of their file: dozens of tests call for them, and the cure of one alone takes long.
+    private static readonly Dictionary<string, MemoryStageCache> Demos = DemoDesigns.Names.ToDictionary(name => DemoDesigns.Find(name)!, _ => new MemoryStageCache(), StringComparer.Ordinal);
+
+    // No demo is as large; other files may be.
+    private const long LargestDemo = 1 << 16;
+
+    /// <summary>Calls the program. What an earlier test has worked out of an unchanged demo is not worked out again.</summary>
     public static ProgramRun Of(params string[] arguments) => Of(TestContext.Current.CancellationToken, arguments);
 
     /// <summary>Calls the program with a token of one's own.</summary>
     public static ProgramRun Of(CancellationToken cancellation, params string[] arguments)
     {
-        using StringWriter output = new() { NewLine = "\n" }, error = new() { NewLine = "\n" };
-        ExitCode code = CommandLine.Run(arguments, new(output, error, TextStreams.PlainWidth, ShowsProgress: false), cancellation);
-        return new(code, output.ToString(), error.ToString());
+        if (ResultsFor(arguments) is not { } results)
+            return Run(arguments, null, cancellation);
+        // Who comes second waits, and finds what the first has worked out.
+        lock (results)
+            return Run(arguments, results, cancellation);
     }
+
+    /// <summary>Calls the program as a shell does: everything is worked out anew.</summary>
+    public static ProgramRun Anew(params string[] arguments) => Run(arguments, null, TestContext.Current.CancellationToken);
 
     /// <summary>Standard output as JSON; fails when anything else is there.</summary>
     public JsonElement Json()
@@ -34,4 +46,16 @@ internal sealed record ProgramRun(ExitCode ExitCode, string Out, string Error)
         Assert.DoesNotContain("Exception", Error, StringComparison.Ordinal);
         return this;
     }
+
+    private static ProgramRun Run(string[] arguments, IStageCache? results, CancellationToken cancellation)
+    {
+        using StringWriter output = new() { NewLine = "\n" }, error = new() { NewLine = "\n" };
+        ExitCode code = CommandLine.Run(arguments, new(output, error, TextStreams.PlainWidth, ShowsProgress: false), cancellation, results);
+        return new(code, output.ToString(), error.ToString());
+    }
+
+    private static MemoryStageCache? ResultsFor(string[] arguments) =>
+        Array.Find(arguments, word => word.EndsWith(".fin.json", StringComparison.Ordinal) && new FileInfo(word) is { Exists: true, Length: < LargestDemo }) is string file
+            ? Demos.GetValueOrDefault(File.ReadAllText(file))
+            : null;
 }

@@ -37,7 +37,7 @@ internal sealed class BenchAddCommand : StoreCommand
         Build build = ComparedInput.BuildOf(store, arguments.GetRequiredValue(_build));
         DateOnly day = Day(arguments.GetValue(_date));
         IReadOnlyList<BenchReadingLine> lines = ReadingsFile.Read(file, "kept", streams);
-        using Assessor assessor = new();
+        using Assessor assessor = OpenAssessor();
         AssessmentResult shape = assessor.Assess(store.Shelf.Read(build.RevisionId), AssessmentDepth.Shape, cancellation: cancellation);
         if (shape is not { Design: { } design, Blade: { } blade })
             throw new WrongInputException($"The design of this build, {build.Revision}, cannot be drawn, so nobody knows where its tip is.", "\"finwright check\" says what is wrong with a design.");

@@ -35,7 +35,7 @@ internal sealed class BenchCommand : ProgramCommand
     {
         string file = arguments.GetValue(_file) ?? throw new WrongInputException("The design file is not named.", "See finwright bench --help.");
         DesignReading reading = DesignFile.Read(file);
-        using Assessor assessor = new();
+        using Assessor assessor = OpenAssessor();
         if (reading is { HasErrors: false, Design: { } design })
         {
             design = design with

@@ -43,7 +43,7 @@ internal sealed class BenchFitCommand : ProgramCommand
         DesignReading asHeld = arguments.GetValue(_root) is RootHold root && reading is { HasErrors: false, Design: { } own }
             ? reading with { Design = own with { Base = own.Base with { RootHold = root } } }
             : reading;
-        using Assessor assessor = new();
+        using Assessor assessor = OpenAssessor();
         AssessmentResult result = assessor.Assess(asHeld, AssessmentDepth.Structure, cancellation: cancellation);
         if (result.Blade is { } blade)
             ReadingsFile.Refuse([.. lines.SelectMany(line => line.Beyond(blade.Span))], readings, "worked out", streams);

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Finwright.Assessment;
-using Finwright.Assessment.Caching;
 using Finwright.Assessment.Packing;
 using Finwright.Terminal;
 using Finwright.Workshop.Builds;
@@ -27,7 +26,7 @@ internal sealed class BenchLearnCommand : StoreCommand
     protected override ExitCode Run(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Build build = ComparedInput.BuildOf(store, arguments.GetRequiredValue(_build));
-        using Assessor assessor = new(curves: CacheFolder.OpenCurves());
+        using Assessor assessor = OpenAssessor();
         using ProgressLine progress = new(streams);
         FinResults predicted = Predicted(store, build, assessor, progress, cancellation);
         Teaching teaching = Teaching.Of(store, build, predicted, assessor, ProgramVersion.Text, TimeProvider.System.GetUtcNow(), arguments.GetValue(_note) ?? "", cancellation);

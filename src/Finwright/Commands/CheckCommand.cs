@@ -24,7 +24,7 @@ internal sealed class CheckCommand : ProgramCommand
     public override ExitCode Run(ParseResult arguments, TextStreams streams, CancellationToken cancellation)
     {
         string file = arguments.GetRequiredValue(_file);
-        using Assessor assessor = new();
+        using Assessor assessor = OpenAssessor();
         using ProgressLine progress = new(streams);
         AssessmentResult result = assessor.Assess(DesignFile.Read(file), AssessmentDepth.Parts, progress, cancellation);
         progress.Clear();

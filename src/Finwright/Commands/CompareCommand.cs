@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Finwright.Assessment;
-using Finwright.Assessment.Caching;
 using Finwright.Assessment.Figures;
 using Finwright.Assessment.Packing;
 using Finwright.Terminal;
@@ -32,7 +31,7 @@ internal sealed class CompareCommand : StoreCommand
             NewFile.Refuse(svg, "compared.svg", arguments.GetValue(_overwrite));
         else if (arguments.GetValue(_overwrite))
             throw new WrongInputException("--overwrite only matters with --svg.", "Name the file to draw into with --svg, or leave --overwrite out.");
-        using Assessor assessor = new(curves: CacheFolder.OpenCurves());
+        using Assessor assessor = OpenAssessor();
         using ProgressLine progress = new(streams);
         ComparedInput input = new(store, assessor, arguments.GetValue(_quick), progress, cancellation);
         ComparedSide first = input.Side(arguments.GetRequiredValue(_first)), second = input.Side(arguments.GetRequiredValue(_second));

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Finwright.Assessment;
-using Finwright.Assessment.Caching;
 using Finwright.Assessment.Packing;
 using Finwright.Papers;
 using Finwright.Terminal;
@@ -53,7 +52,7 @@ internal abstract class FolderCommand : ProgramCommand
         try
         {
             _kind.Check(folder, overwrite);
-            using Assessor assessor = new(curves: CacheFolder.OpenCurves());
+            using Assessor assessor = OpenAssessor();
             using ProgressLine progress = new(streams);
             AssessmentResult result = assessor.Assess(DesignFile.Read(file), AssessmentDepth.Everything, progress, cancellation);
             FolderAnswer answer = Answer(result, file, settings, cancellation);

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Finwright.Assessment;
-using Finwright.Assessment.Caching;
 using Finwright.Assessment.Made;
 using Finwright.Assessment.Verdicts;
 using Finwright.Terminal;
@@ -30,7 +29,7 @@ internal abstract class MakingCommand : ProgramCommand
         Check(arguments, streams, cancellation);
         string file = arguments.GetRequiredValue(_file);
         bool json = arguments.GetValue(_json);
-        using Assessor assessor = new(curves: CacheFolder.OpenCurves());
+        using Assessor assessor = OpenAssessor();
         using ProgressLine progress = new(streams);
         MakingResult result = MeshFile.IsMesh(file)
             ? assessor.Make(Path.GetFileNameWithoutExtension(file), MeshFile.Read(file), SettingsFile.Read(arguments.GetValue(_settings)), _depth, progress, cancellation)

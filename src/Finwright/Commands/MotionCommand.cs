@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Finwright.Assessment;
-using Finwright.Assessment.Caching;
 using Finwright.Assessment.Made;
 using Finwright.Assessment.Packing;
 using Finwright.Design;
@@ -43,7 +42,7 @@ internal sealed class MotionCommand : ProgramCommand
         AssessmentResult? fin = null;
         if (designFile is not null)
         {
-            using Assessor assessor = new(curves: CacheFolder.OpenCurves());
+            using Assessor assessor = OpenAssessor();
             fin = assessor.Assess(DesignFile.Read(designFile), AssessmentDepth.Print, progress, cancellation);
             if (fin.Printed is null)
             {

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Finwright.Assessment;
-using Finwright.Assessment.Caching;
 using Finwright.Assessment.Made;
 using Finwright.Assessment.Packing;
 using Finwright.Terminal;
@@ -26,7 +25,7 @@ internal sealed class PlanCommand : ProgramCommand
     public override ExitCode Run(ParseResult arguments, TextStreams streams, CancellationToken cancellation)
     {
         string file = arguments.GetRequiredValue(_file);
-        using Assessor assessor = new(curves: CacheFolder.OpenCurves());
+        using Assessor assessor = OpenAssessor();
         using ProgressLine progress = new(streams);
         AssessmentResult result = assessor.Assess(DesignFile.Read(file), AssessmentDepth.Cure, progress, cancellation);
         progress.Clear();

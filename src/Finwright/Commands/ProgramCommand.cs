@@ -1,4 +1,7 @@
 using System.CommandLine;
+using Finwright.Assessment;
+using Finwright.Assessment.Caching;
+using Finwright.Assessment.Stages;
 using Finwright.Terminal;
 
 namespace Finwright.Commands;
@@ -24,6 +27,9 @@ internal abstract class ProgramCommand : Command
     /// <summary>The words that call it, with the program's own.</summary>
     public string Call => PathOf(this);
 
+    /// <summary>Keeps results of stages beyond this call; null for none, as the program ends after it.</summary>
+    public IStageCache? Results { get; set; }
+
     /// <summary>Does the work.</summary>
     /// <param name="arguments">The parsed command line.</param>
     /// <param name="streams">Where to write.</param>
@@ -33,4 +39,7 @@ internal abstract class ProgramCommand : Command
     /// <summary>The words that call a command, with the program's own.</summary>
     public static string PathOf(Command command) =>
         command is RootCommand ? "finwright" : command.Parents.OfType<Command>().FirstOrDefault() is { } parent ? $"{PathOf(parent)} {command.Name}" : command.Name;
+
+    /// <summary>Opens what works designs out; the caller disposes of it.</summary>
+    protected Assessor OpenAssessor() => new(Results, curves: CacheFolder.OpenCurves());
 }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Finwright.Assessment;
-using Finwright.Assessment.Caching;
 using Finwright.Assessment.Packing;
 using Finwright.Assessment.Verdicts;
 using Finwright.Design;
@@ -32,7 +31,7 @@ internal sealed class StrengthCommand : ProgramCommand
         DesignReading reading = DesignFile.Read(file);
         if (arguments.GetValue(_root) is RootHold root && reading is { HasErrors: false, Design: { } design })
             reading = reading with { Design = design with { Base = design.Base with { RootHold = root } } };
-        using Assessor assessor = new(curves: CacheFolder.OpenCurves());
+        using Assessor assessor = OpenAssessor();
         using ProgressLine progress = new(streams);
         AssessmentResult result = assessor.Assess(reading, AssessmentDepth.Strength, progress, cancellation);
         progress.Clear();

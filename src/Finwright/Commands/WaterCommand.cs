@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Finwright.Assessment;
-using Finwright.Assessment.Caching;
 using Finwright.Assessment.Packing;
 using Finwright.Assessment.Verdicts;
 using Finwright.Terminal;
@@ -35,7 +34,7 @@ internal sealed class WaterCommand : ProgramCommand
         string file = arguments.GetRequiredValue(_file);
         Sweep? sweep = SweepOf(arguments.GetValue(_sweep));
         bool json = arguments.GetValue(_json);
-        using Assessor assessor = new(curves: CacheFolder.OpenCurves());
+        using Assessor assessor = OpenAssessor();
         using ProgressLine progress = new(streams);
         AssessmentResult result = assessor.Assess(DesignFile.Read(file), AssessmentDepth.Water, progress, cancellation);
         AssessmentResult? reference = null;

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Finwright.Assessment;
-using Finwright.Assessment.Caching;
 using Finwright.Assessment.Packing;
 using Finwright.Terminal;
 using Finwright.Workshop.Builds;
@@ -25,7 +24,7 @@ internal sealed class BuiltShowCommand : StoreCommand
     protected override ExitCode Run(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Build build = ComparedInput.BuildOf(store, arguments.GetRequiredValue(_build));
-        using Assessor assessor = new(curves: CacheFolder.OpenCurves());
+        using Assessor assessor = OpenAssessor();
         using ProgressLine progress = new(streams);
         ComparedInput input = new(store, assessor, isQuick: false, progress, cancellation);
         Workshop.Shelf.Revision revision = store.Shelf.Find(build.RevisionId)!;
