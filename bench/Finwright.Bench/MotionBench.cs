@@ -14,9 +14,9 @@ public class MotionBench
     [GlobalSetup]
     public void Prepare()
     {
-        const int Size = 100_000_000;
-        StringBuilder text = new("G21\nG90\nM83\n", Size + 1_000_000);
-        for (int layer = 1; text.Length < Size; layer++)
+        int size = DryRun.IsOn ? 2_000_000 : 100_000_000;
+        StringBuilder text = new("G21\nG90\nM83\n", size + 1_000_000);
+        for (int layer = 1; text.Length < size; layer++)
         {
             double z = 0.2 * (layer % 1000 + 1);
             text.Append(CultureInfo.InvariantCulture, $";LAYER {layer}\nG1 Z{z:0.###} F600\nG1 E-0.8 F1800\nG0 X50 Y50 F9000\nG1 E0.8 F1800\nG1 F1800\n");

@@ -1,7 +1,9 @@
 using BenchmarkDotNet.Reports;
 using BenchmarkDotNet.Running;
+using Finwright.Bench;
 
 // --filter chooses the benchmarks; see bench/README.md. A benchmark that threw makes the run fail.
+DryRun.IsOn = args.Contains("Dry", StringComparer.OrdinalIgnoreCase);
 Summary[] summaries = [.. BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args)];
 bool good = summaries.Length > 0
     && summaries.All(summary => !summary.HasCriticalValidationErrors && summary.Reports.All(report => report.Success));
