@@ -115,6 +115,16 @@ public sealed class OutingTests : IDisposable
         Assert.Contains("same sail", Good("outing", "compare", "Fairway one", "Fairway three").Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_receiver_that_did_not_know_the_date_is_asked_about()
+    {
+        string file = _folder.Write("a.gpx", Track(14, 13).Replace("2026-07-14", "1980-01-06", StringComparison.Ordinal));
+        Assert.Contains("--date", Run("outing", "add", file).IsRefusal().Error, StringComparison.Ordinal);
+        ProgramRun run = Good("outing", "add", file, "--date", "2026-07-14");
+        Assert.Contains("Kept outing 1 of 2026-07-14", MakingText.Words(run.Out), StringComparison.Ordinal);
+        Assert.Contains("1980-01-06; the day you gave was kept", MakingText.Words(run.Out), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("outing", "add")]
     [InlineData("outing", "add", "--date", "2026-07-14", "--build", "nowhere")]

@@ -18,14 +18,27 @@ internal static class AccelerationLimit
     public static bool[] Rejected(CleanTrack track, IReadOnlyList<(int From, int To)> runs)
     {
         bool[] rejected = new bool[track.Count];
+        double[] begins = Begins(track);
         foreach ((int from, int to) in runs)
         {
             // The last good point, and the last that is a second old: points between them that were rejected are stepped over.
-            int good = from, old = from;
-            for (int i = from + 1; i <= to; i++)
+            // The points before the run count, else a fault that begins at rest would be a run of its own; but not the first ones that a receiver tells.
+            int old = from;
+            while (old > 0 && track.Points[from].Time - track.Points[old].Time < Span - Rounding && !rejected[old - 1]
+                && track.Stretches[old - 1] == track.Stretches[from] && track.Points[old - 1].Time - begins[track.Stretches[from]] >= TrackLimits.LongestHold)
             {
-                for (int next = old + 1; next <= good && track.Points[i].Time - track.Points[next].Time >= Span - Rounding; next++)
-                    old = rejected[next] ? old : next;
+                old--;
+            }
+
+            int good = Math.Max(old, from - 1), seen = old;
+            for (int i = good + 1; i <= to; i++)
+            {
+                while (seen < good && track.Points[i].Time - track.Points[seen + 1].Time >= Span - Rounding)
+                {
+                    seen++;
+                    old = rejected[seen] ? old : seen;
+                }
+
                 double step = Math.Max(Span, track.Points[i].Time - track.Points[i - 1].Time);
                 if (IsReached(good, TrackLimits.SwingSlack) && IsReached(old, TrackLimits.SpeedSlack))
                 {
@@ -45,5 +58,18 @@ internal static class AccelerationLimit
         }
 
         return rejected;
+    }
+
+    /// <summary>When each stretch begins.</summary>
+    private static double[] Begins(CleanTrack track)
+    {
+        List<double> begins = [];
+        for (int i = 0; i < track.Count; i++)
+        {
+            if (i == 0 || track.Stretches[i] != track.Stretches[i - 1])
+                begins.Add(track.Points[i].Time);
+        }
+
+        return [.. begins];
     }
 }

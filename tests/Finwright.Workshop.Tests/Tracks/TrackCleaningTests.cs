@@ -188,6 +188,27 @@ public sealed class TrackCleaningTests
         Assert.Equal(2, measures.TwoSeconds.Run);
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(5)]
+    public void A_fault_that_begins_at_rest_is_no_run(int rate)
+    {
+        TrackMaker maker = new(rate);
+        maker.Sail(0.5, 30).Sail(16, 12).Sail(0.5, 30);
+        TrackMeasures measures = TrackMeasures.Of(maker.Track);
+        Assert.Empty(measures.Runs);
+        Assert.Null(measures.TwoSeconds);
+        Assert.Contains(measures.Rejections, rejection => rejection.Reason == RejectionReason.Acceleration);
+        // Getting onto the plane as boards do is none.
+        maker = new(rate);
+        maker.Sail(0.5, 30);
+        for (double speed = 0.5; speed < 12; speed += 2.0 / rate)
+            maker.Sail(speed, 1.0 / rate);
+        measures = TrackMeasures.Of(maker.Sail(12, 20).Track);
+        Assert.Single(measures.Runs);
+        Assert.Empty(measures.Rejections);
+    }
+
     [Fact]
     public void Gusts_as_strong_as_sailors_know_them_are_kept()
     {

@@ -10,6 +10,9 @@ namespace Finwright.Commands.Outings;
 /// <summary>Keeps an outing, with its track.</summary>
 internal sealed class OutingAddCommand : OutingChange
 {
+    // No receiver for sailors is older; one that has not heard the date yet tells an earlier one.
+    private const int EarliestYear = 2000;
+
     private readonly Argument<string?> _track = new("TRACK") { Description = "The track (GPX); left out when there is none.", HelpName = "TRACK", Arity = ArgumentArity.ZeroOrOne };
     private readonly OutingInputs _inputs = new();
 
@@ -30,6 +33,8 @@ internal sealed class OutingAddCommand : OutingChange
 
         (Track track, KeptTrack kept, TrackReading reading) = TrackInput.ReadToKeep(file, cancellation);
         TrackMeasures measures = TrackMeasures.Of(track);
+        if (day is null && measures.Day.Year < EarliestYear)
+            throw new WrongInputException($"\"{file}\" says that it was recorded on {ShelfText.Day(measures.Day)}: the receiver did not know the date.", "Give the day with --date.");
         Outing outing = store.Outings.Add(_inputs.Into(new() { SailedOn = measures.Day }, arguments, store), kept);
         int remarks = reading.Findings.Concat(measures.Findings).Count(finding => finding.Severity != Severity.Note);
         string more = remarks == 0 ? "" : $" There {(remarks == 1 ? "is a caution" : $"are {remarks} cautions")}: see finwright outing show {outing.Id}.";
