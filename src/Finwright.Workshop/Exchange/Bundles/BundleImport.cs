@@ -27,8 +27,12 @@ public static class BundleImport
         DesignBundle bundle = BundleForm.Read(stream);
         if (bundle.Revisions.Any(own => own.Note.Length > ShelfTable.LongestNote || own.MadeBy.Length > LongestWords))
             throw new ExchangeException("A revision has a longer note than the shelf takes.", "Have it shortened and exported again. Nothing was taken in.");
-        return store.Connection.Change(() => new Taking(store, bundle, ShelfTable.CheckedName(name ?? bundle.Name)).Run());
+        return Take(store, bundle, name);
     }
+
+    /// <summary>Takes a bundle in that is sound.</summary>
+    internal static BundleTaken Take(WorkshopStore store, DesignBundle bundle, string? name = null) =>
+        store.Connection.Change(() => new Taking(store, bundle, ShelfTable.CheckedName(name ?? bundle.Name)).Run());
 
     /// <summary>One bundle on its way in.</summary>
     private sealed class Taking(WorkshopStore store, DesignBundle bundle, string name)

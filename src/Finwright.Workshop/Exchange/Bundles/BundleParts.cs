@@ -58,6 +58,10 @@ internal static class BundleParts
         Note = item.Note,
     };
 
+    /// <summary>A reading.</summary>
+    public static BundledReading Reading(BenchReadingLine own) => new(
+        own.MassKg, own.AtMm, own.AtChord, own.ReadAtMm, own.ReadChord, own.DeflectionMm?.Value, own.DeflectionMm?.Deviation, own.TwistDegrees?.Value, own.TwistDegrees?.Deviation, own.Note);
+
     /// <summary>A reading, back; its line is its place in the session.</summary>
     public static BenchReadingLine Line(BundledReading own, int at) => new(
         at + 1, own.MassKg, own.AtMm, own.AtChord, own.ReadAtMm, own.ReadChord, Value(own.DeflectionMm, own.DeflectionDeviationMm), Value(own.TwistDegrees, own.TwistDeviationDegrees), own.Note);
@@ -96,9 +100,6 @@ internal static class BundleParts
         own.Feel,
         own.Note,
         store.Outings.Track(own.Id) is { } track ? new(track.FileName, track.Hash, "") { Points = track.Points } : null);
-
-    private static BundledReading Reading(BenchReadingLine own) => new(
-        own.MassKg, own.AtMm, own.AtChord, own.ReadAtMm, own.ReadChord, own.DeflectionMm?.Value, own.DeflectionMm?.Deviation, own.TwistDegrees?.Value, own.TwistDegrees?.Deviation, own.Note);
 
     private static ReadValue? Value(double? value, double? deviation) => value is double read && deviation is double doubt ? new(read, doubt) : null;
 
