@@ -17,6 +17,7 @@ internal sealed class StoreContentsCommand : StoreCommand
         Add(new StoreRescueCommand());
         Add(new StoreBinCommand());
         Add(new StoreRestoreCommand());
+        Add(new StoreDemoCommand());
     }
 
     protected override ExitCode Run(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
