@@ -40,9 +40,9 @@ internal sealed class CsvScanner(string text)
     /// <summary>Cells of the present row, which may reach over several lines where a cell is in quotes.</summary>
     /// <param name="separator">What stands between them.</param>
     /// <param name="longest">Most characters of a cell.</param>
-    /// <param name="table">Is told what is wrong.</param>
+    /// <param name="say">Is told what is wrong: code, message, remedy.</param>
     /// <returns>The cells; null when the row is wrong.</returns>
-    public List<string>? Cells(char separator, int longest, CsvTable table)
+    public List<string>? Cells(char separator, int longest, Action<string, string, string> say)
     {
         List<string> cells = [];
         while (true)
@@ -53,7 +53,7 @@ internal sealed class CsvScanner(string text)
             string? quoted = isQuoted ? Quoted() : null;
             if (isQuoted && quoted is null)
             {
-                table.Say(Line, "open-quote", "line", $"The quote in cell {cells.Count + 1} does not end.", "End it, or take the quotes away.");
+                say("open-quote", $"The quote in cell {cells.Count + 1} does not end.", "End it, or take the quotes away.");
                 return null;
             }
 
@@ -62,7 +62,7 @@ internal sealed class CsvScanner(string text)
             _at = end;
             if (isQuoted && plain.Length > 0)
             {
-                table.Say(Line, "after-quote", "line", $"Behind the quote in cell {cells.Count + 1} something else follows.", "Put the whole cell into quotes.");
+                say("after-quote", $"Behind the quote in cell {cells.Count + 1} something else follows.", "Put the whole cell into quotes.");
                 EndLine();
                 return null;
             }
@@ -70,7 +70,7 @@ internal sealed class CsvScanner(string text)
             string cell = quoted ?? plain;
             if (cell.Length > longest)
             {
-                table.Say(Line, "too-long", "line", $"Cell {cells.Count + 1} has {cell.Length} characters; {longest} are the most.", "Shorten it.");
+                say("too-long", $"Cell {cells.Count + 1} has {cell.Length} characters; {longest} are the most.", "Shorten it.");
                 EndLine();
                 return null;
             }

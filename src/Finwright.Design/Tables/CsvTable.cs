@@ -1,4 +1,3 @@
-using System.Text;
 using Finwright.Design.Reading;
 
 namespace Finwright.Design.Tables;
@@ -49,29 +48,10 @@ public sealed class CsvTable
     {
         ArgumentNullException.ThrowIfNull(rules);
         CsvTable table = new(rules);
-        if (utf8.Length > rules.LargestFile)
-        {
-            table.Say(null, "too-large", "file", $"The file is larger than {rules.LargestFile / 1024} kB; {rules.What} need a few.", $"Check that it is the file of {rules.What}.");
-            return table;
-        }
-
-        if (utf8 is [0xEF, 0xBB, 0xBF, ..])
-            utf8 = utf8[3..];
-        string text;
-        try
-        {
-            text = new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(utf8);
-        }
-        catch (DecoderFallbackException)
-        {
-            table.Say(null, "not-text", "file", "The file is no text in UTF-8.", "Save the table as CSV in UTF-8.");
-            return table;
-        }
-
-        if (text.Any(CsvText.IsNoText))
-            table.Say(null, "not-text", "file", "The file holds signs that no text has.", "Save the table as CSV in UTF-8.");
-        else
+        if (CsvLines.Decode(utf8, rules.LargestFile, rules.What, out Finding? problem) is string text)
             table.Read(text);
+        else
+            table._findings.Add(problem!);
         return table;
     }
 
@@ -96,7 +76,7 @@ public sealed class CsvTable
         {
             if (_header.Length == 0)
                 Separator = scanner.Separator();
-            if (scanner.Cells(Separator, _rules.LongestCell, this) is not { } cells)
+            if (scanner.Cells(Separator, _rules.LongestCell, (code, message, remedy) => Say(scanner.Line, code, "line", message, remedy)) is not { } cells)
             {
                 if (_header.Length == 0)
                     return;

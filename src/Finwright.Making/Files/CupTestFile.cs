@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text;
 using Finwright.Design;
+using Finwright.Design.Tables;
 using Finwright.Making.Resins;
 
 namespace Finwright.Making.Files;
@@ -11,7 +11,7 @@ namespace Finwright.Making.Files;
 /// </summary>
 public static class CupTestFile
 {
-    private const int LargestFile = 2 * 1024 * 1024, MostReadings = 50_000, MostFindings = 20, FewestReadings = 5;
+    private const int LargestFile = 2 * 1024 * 1024, MostReadings = 50_000, MostFindings = 20, FewestReadings = 5, LongestCell = 200;
 
     // Resin is warmed to thin it, but nobody mixes it at the heat of boiling water.
     private const double Zero = 273.15, HottestBeginning = 100;
@@ -26,26 +26,8 @@ public static class CupTestFile
     /// <summary>Reads a cup test.</summary>
     /// <param name="utf8">The file's bytes.</param>
     /// <returns>The test, or everything that is wrong with the file.</returns>
-    public static CupTestReading Read(ReadOnlySpan<byte> utf8)
-    {
-        if (utf8.Length > LargestFile)
-            return Refused("too-large", $"The file is larger than {LargestFile / 1024} kB; readings of a cup need a few.", "Check that it is the file of the cup test.");
-        string text;
-        try
-        {
-            text = new UTF8Encoding(false, true).GetString(utf8);
-        }
-        catch (DecoderFallbackException)
-        {
-            return Refused("not-text", "The file is no text in UTF-8.", "Save the table as CSV in UTF-8.");
-        }
-
-        if (text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t')))
-            return Refused("not-text", "The file holds signs that no text has.", "Save the table as CSV in UTF-8.");
-        return new Parser().Read(text.TrimStart('\uFEFF'));
-    }
-
-    private static CupTestReading Refused(string code, string message, string remedy) => new(null, [new(code, Severity.Error, "file", message, remedy)]);
+    public static CupTestReading Read(ReadOnlySpan<byte> utf8) =>
+        CsvLines.Decode(utf8, LargestFile, "readings of a cup", out Finding? problem) is string text ? new Parser().Read(text) : new(null, [problem!]);
 
     private sealed class Parser
     {
@@ -57,13 +39,13 @@ public static class CupTestFile
 
         public CupTestReading Read(string text)
         {
-            string[] lines = text.ReplaceLineEndings("\n").Split('\n');
-            for (int i = 0; i < lines.Length && _findings.Count < MostFindings && _readings.Count <= MostReadings; i++)
+            foreach (CsvLine line in CsvLines.Read(text, LongestCell, _findings.Add))
             {
-                _line = i + 1;
-                string line = lines[i].Trim();
-                if (line.Length > 0 && line[0] is not '#')
+                _line = line.Number;
+                if (line.Cells.Any(cell => cell.Length > 0))
                     Line(line);
+                if (_findings.Count >= MostFindings || _readings.Count > MostReadings)
+                    break;
             }
 
             _line = 0;
@@ -78,10 +60,9 @@ public static class CupTestFile
             return _findings.Count > 0 ? new(null, _findings) : new(new(_given["mass_g"] * 1e-3, _given["room_celsius"] + Zero, _given["cup_diameter_mm"] * 1e-3, _readings), []);
         }
 
-        private void Line(string line)
+        private void Line(CsvLine line)
         {
-            char parting = line.Contains(';', StringComparison.Ordinal) ? ';' : line.Contains('\t', StringComparison.Ordinal) ? '\t' : ',';
-            string[] cells = [.. line.Split(parting).Select(c => c.Trim().Trim('"').Trim())];
+            string[] cells = [.. line.Cells.Select(cell => cell.Trim())];
             // Empty cells behind are what spreadsheets leave.
             int count = cells.Length;
             while (count > 2 && cells[count - 1].Length is 0)
@@ -92,7 +73,7 @@ public static class CupTestFile
                 return;
             }
 
-            bool comma = parting is not ',';
+            bool comma = line.Separator is not ',';
             if (Keys.TryGetValue(cells[0], out (double Least, double Greatest, string Meaning) limits))
                 Given(cells[0].ToLowerInvariant(), cells[1], comma, limits);
             else if (Number(cells[0], comma) is double minutes)

@@ -86,7 +86,7 @@ public static class BenchReadings
 
     /// <summary>What is wrong with readings that came another way than through a file; null when nothing is.</summary>
     /// <param name="lines">The readings.</param>
-    public static Finding? Problem(IReadOnlyList<BenchReadingLine> lines) => Read(Encoding.UTF8.GetBytes(Write(lines))).Findings.FirstOrDefault();
+    public static Finding? Problem(IReadOnlyList<BenchReadingLine> lines) => Read(Encoding.UTF8.GetBytes(Write(lines))).Findings is [var first, ..] ? first : null;
 
     private static string Line(BenchReadingLine line) => CsvText.Line(
         CsvText.Number(line.MassKg),

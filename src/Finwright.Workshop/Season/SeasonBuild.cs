@@ -32,6 +32,9 @@ internal sealed record SeasonBuild(string Name, int Revision, DateOnly MadeOn, I
     /// <summary>Air while it cured, °C.</summary>
     public required double RoomCelsius { get; init; }
 
+    /// <summary>Water bath while it cured, °C.</summary>
+    public required double BathCelsius { get; init; }
+
     /// <summary>Hottest reading while it cured, °C.</summary>
     public required double PeakCelsius { get; init; }
 
@@ -59,7 +62,7 @@ internal sealed record SeasonBuild(string Name, int Revision, DateOnly MadeOn, I
         MassG,
         PrintHours,
         RoomCelsius,
-        BathCelsius: null,
+        BathCelsius,
         PeakCelsius,
         Cost: null,
         "EUR",

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Finwright.Design;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Exchange.Stores;
@@ -76,7 +75,7 @@ public sealed class DemoSeasonTests : IDisposable
         Load();
         foreach (Outing outing in _store.Outings.List().Where(own => own.HasTrack))
         {
-            TrackMeasures measures = Measures(outing);
+            TrackMeasures measures = TrackMeasures.Of(OutingTracks.Of(_store, outing)!);
             Assert.Equal(14, measures.Runs.Count);
             Assert.DoesNotContain(measures.Findings, finding => finding.Severity != Severity.Note);
             Assert.All(measures.Runs, run => Assert.InRange(run.BestTenSeconds!.Speed, 10, 17));
@@ -114,21 +113,7 @@ public sealed class DemoSeasonTests : IDisposable
 
     private StoreContents Load() => DemoSeason.Load(_store, SeasonDemos.Find, "Finwright test", TestContext.Current.CancellationToken);
 
-    private FairComparison Compare(string first, string second) => FairComparison.Of(Runs(first), Runs(second));
-
-    private List<ComparedRun> Runs(string build)
-    {
-        List<ComparedRun> runs = [];
-        foreach (Outing outing in _store.Outings.List(_store.Builds.Get(build).Id).Where(own => own.HasTrack))
-        {
-            foreach (BestSpeed best in Measures(outing).Runs.Select(run => run.BestTenSeconds).OfType<BestSpeed>())
-                runs.Add(new(outing.Id.ToString(CultureInfo.InvariantCulture), outing.SailedOn, outing.SailM2, outing.WindLowKnots * SpeedUnits.Knot, outing.WindHighKnots * SpeedUnits.Knot, best.Speed, best.Error));
-        }
-
-        return runs;
-    }
-
-    private TrackMeasures Measures(Outing outing) => TrackMeasures.Of(TrackForm.Read(_store.Outings.Track(outing.Id)!.Points));
+    private FairComparison Compare(string first, string second) => OutingComparison.Of(_store, _store.Builds.Get(first), _store.Builds.Get(second)).Comparison;
 
     private static byte[] Exported(WorkshopStore store)
     {

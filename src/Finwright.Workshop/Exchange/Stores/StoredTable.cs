@@ -19,10 +19,10 @@ internal enum StoredKind
 }
 
 /// <summary>A column of a table.</summary>
-internal sealed record StoredColumn(string Name, StoredKind Kind);
+internal sealed record TableColumn(string Name, StoredKind Kind);
 
 /// <summary>A table of the store, as the database itself describes it: a table that comes later is exported without more ado.</summary>
-internal sealed record StoredTable(string Name, IReadOnlyList<StoredColumn> Columns)
+internal sealed record StoredTable(string Name, IReadOnlyList<TableColumn> Columns)
 {
     /// <summary>Question for all rows, in the order in which they were added.</summary>
     public string Select => $"SELECT {Names} FROM {Name} ORDER BY rowid";
@@ -45,6 +45,6 @@ internal sealed record StoredTable(string Name, IReadOnlyList<StoredColumn> Colu
                 rows.Add((reader.GetString(0), reader.GetString(1), reader.GetString(2)));
         }
 
-        return [.. rows.GroupBy(row => row.Table, StringComparer.Ordinal).Select(table => new StoredTable(table.Key, [.. table.Select(row => new StoredColumn(row.Column, Enum.Parse<StoredKind>(row.Kind, ignoreCase: true)))]))];
+        return [.. rows.GroupBy(row => row.Table, StringComparer.Ordinal).Select(table => new StoredTable(table.Key, [.. table.Select(row => new TableColumn(row.Column, Enum.Parse<StoredKind>(row.Kind, ignoreCase: true)))]))];
     }
 }

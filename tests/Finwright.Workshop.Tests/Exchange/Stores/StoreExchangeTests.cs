@@ -126,23 +126,6 @@ public sealed class StoreExchangeTests
         Assert.Empty(to.Bin.List());
     }
 
-    [Fact]
-    public void Every_column_of_an_enumeration_a_day_or_a_moment_has_its_rule()
-    {
-        using TemporaryStore place = new();
-        using WorkshopStore store = place.Open();
-        Fill(store, 2, 3, 1, "");
-        // Texts that are one word of lower-case letters in every row are most likely words of an enumeration.
-        foreach (StoredTable table in StoredTable.All(store.Connection.Database, null))
-        {
-            foreach (StoredColumn column in table.Columns.Where(column => column.Kind == StoredKind.Text))
-            {
-                bool word = new[] { "kind", "unit", "hold", "chord", "quantity" }.Any(end => column.Name.EndsWith(end, StringComparison.Ordinal));
-                Assert.True(!word || StoredRules.RuleOf(table.Name, column.Name) is not null, $"{table.Name}.{column.Name} has no rule.");
-            }
-        }
-    }
-
     private static readonly Lazy<byte[]> Sample = new(() =>
     {
         using TemporaryStore place = new();
