@@ -56,7 +56,7 @@ public static class ExchangeFile
     private static ExchangeKind KindOfArchive(Stream stream)
     {
         ArchiveReader archive = new(stream, StoreForm.Limits);
-        return archive.Names.Contains(BundleForm.List) ? ExchangeKind.Bundle : archive.Names.Contains(StoreForm.List) ? ExchangeKind.Workshop : ExchangeKind.Unknown;
+        return archive.Has(BundleForm.List) ? ExchangeKind.Bundle : archive.Has(StoreForm.List) ? ExchangeKind.Workshop : ExchangeKind.Unknown;
     }
 
     private static ExchangeKind KindOfText(string text)

@@ -16,25 +16,25 @@ internal static class SeasonBuilds
     [
         new("Fairway grey", 2, new(2027, 3, 27), SeasonStock.Grey, SeasonStock.EarlyResin, new(2027, 4, 3))
         {
-            PlasticG = 0,
-            ResinMl = 0,
-            MassG = 0,
-            PrintHours = 0,
+            PlasticG = 335.5,
+            ResinMl = 546,
+            MassG = 901,
+            PrintHours = 18.6,
             RoomCelsius = 19,
-            BathCelsius = 15,
-            PeakCelsius = 0,
+            BathCelsius = 15.5,
+            PeakCelsius = 26.9,
             Note = "Number one of the season.",
             Outings = [.. FairwayDays.Select((day, i) => On(day, 11, 0, 100 + (ulong)i, FairwayPlace, 7.8, "big slalom board"))],
         },
         new("Fairway black", 3, new(2027, 5, 15), SeasonStock.Black, SeasonStock.LateResin, new(2027, 5, 22))
         {
-            PlasticG = 0,
-            ResinMl = 0,
-            MassG = 0,
-            PrintHours = 0,
+            PlasticG = 325.2,
+            ResinMl = 532,
+            MassG = 887,
+            PrintHours = 18.3,
             RoomCelsius = 21.5,
-            BathCelsius = 15,
-            PeakCelsius = 0,
+            BathCelsius = 16,
+            PeakCelsius = 26.6,
             Outings = [.. FairwayDays.Select((day, i) => On(day, 14, Knot, 200 + (ulong)i, FairwayPlace, 7.8, "big slalom board") with { Grip = 5, Speed = 4 })],
         },
     ];
@@ -44,24 +44,24 @@ internal static class SeasonBuilds
     [
         new("Sandbar one", 1, new(2027, 4, 10), SeasonStock.Grey, SeasonStock.EarlyResin, new(2027, 4, 17))
         {
-            PlasticG = 0,
-            ResinMl = 0,
-            MassG = 0,
-            PrintHours = 0,
+            PlasticG = 191,
+            ResinMl = 270,
+            MassG = 494,
+            PrintHours = 11.2,
             RoomCelsius = 18,
             BathCelsius = 15,
-            PeakCelsius = 0,
+            PeakCelsius = 25.1,
             Outings = [.. SandbarDays.Select((day, i) => On(day, 10, 0, 300 + (ulong)i, BanksPlace, 6.4, "middle slalom board") with { SpinOuts = i })],
         },
         new("Sandbar two", 2, new(2027, 5, 29), SeasonStock.Black, SeasonStock.LateResin, new(2027, 6, 5))
         {
-            PlasticG = 0,
-            ResinMl = 0,
-            MassG = 0,
-            PrintHours = 0,
+            PlasticG = 192.3,
+            ResinMl = 277,
+            MassG = 509,
+            PrintHours = 11.3,
             RoomCelsius = 22,
-            BathCelsius = 15,
-            PeakCelsius = 0,
+            BathCelsius = 16,
+            PeakCelsius = 24.9,
             Note = "The strip went in without filing this time.",
             Outings = [.. SandbarDays.Select((day, i) => On(day, 13, 0, 400 + (ulong)i, BanksPlace, 6.4, "middle slalom board") with { Feel = 3 })],
         },
@@ -72,13 +72,13 @@ internal static class SeasonBuilds
     [
         new("Eelgrass one", 1, new(2027, 4, 24), SeasonStock.Grey, SeasonStock.EarlyResin, new(2027, 5, 1))
         {
-            PlasticG = 0,
-            ResinMl = 0,
-            MassG = 0,
-            PrintHours = 0,
+            PlasticG = 185.4,
+            ResinMl = 352,
+            MassG = 498.5,
+            PrintHours = 10.2,
             RoomCelsius = 18.5,
             BathCelsius = 15,
-            PeakCelsius = 0,
+            PeakCelsius = 25,
             Problems = "Resin ran out at the lower cut before it gelled; sealed with tape and topped up.",
             Outings =
             [
@@ -87,13 +87,13 @@ internal static class SeasonBuilds
         },
         new("Eelgrass two", 2, new(2027, 7, 3), SeasonStock.Black, SeasonStock.LateResin, new(2027, 7, 10))
         {
-            PlasticG = 0,
-            ResinMl = 0,
-            MassG = 0,
-            PrintHours = 0,
+            PlasticG = 180.3,
+            ResinMl = 318,
+            MassG = 499,
+            PrintHours = 10,
             RoomCelsius = 24,
-            BathCelsius = 15,
-            PeakCelsius = 0,
+            BathCelsius = 17,
+            PeakCelsius = 26.2,
             Note = "Cuts taped from outside before the pour.",
             Outings =
             [

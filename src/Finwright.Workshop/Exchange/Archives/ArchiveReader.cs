@@ -38,6 +38,9 @@ internal sealed class ArchiveReader
     /// <summary>Names of the entries, in the order of the archive.</summary>
     public IReadOnlyCollection<string> Names => _entries.Keys;
 
+    /// <summary>Whether there is an entry of that name.</summary>
+    public bool Has(string name) => _entries.ContainsKey(name);
+
     /// <summary>What an entry holds.</summary>
     /// <param name="name">Its name.</param>
     /// <exception cref="ExchangeException">It is not there, or damaged.</exception>

@@ -31,6 +31,9 @@ internal sealed class SealedReader
     /// <summary>Names of the entries, as the list has them.</summary>
     public IReadOnlyCollection<string> Names => _files.Keys;
 
+    /// <summary>Whether there is an entry of that name.</summary>
+    public bool Has(string name) => _files.ContainsKey(name);
+
     /// <summary>What an entry holds, its hash checked.</summary>
     /// <exception cref="ExchangeException">It is not there, damaged, or not what the list says.</exception>
     public byte[] Read(string name)

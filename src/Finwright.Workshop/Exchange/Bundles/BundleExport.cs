@@ -1,6 +1,5 @@
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Shelf;
-using Finwright.Workshop.Stock;
 using Finwright.Workshop.Storing;
 
 namespace Finwright.Workshop.Exchange.Bundles;

@@ -59,7 +59,7 @@ internal static class BundleForm
     public static DesignBundle Read(Stream stream)
     {
         ArchiveReader archive = new(stream, Limits);
-        if (!archive.Names.Contains(List))
+        if (!archive.Has(List))
             throw new ExchangeException($"The file holds no {List}: it is no bundle of a design.", "Choose a file that \"finwright export\" made.");
         byte[] listed = archive.Read(List);
         ArchiveHead.Check(listed, List, Kind, Layout);
@@ -103,7 +103,7 @@ internal static class BundleForm
         DesignReading reading = DesignReader.Read(text);
         if (reading.Design is null)
             throw new ExchangeException($"Revision {own.Number} cannot be read as a design: {reading.Findings.FirstOrDefault(finding => finding.IsError)?.Message}", "Use the program that exported it, or a later one. Nothing was taken in.");
-        string? picture = files.Names.Contains(PictureEntry(own.Number)) ? Text(PictureEntry(own.Number)) : null;
+        string? picture = files.Has(PictureEntry(own.Number)) ? Text(PictureEntry(own.Number)) : null;
         if (picture is not null && PlainPicture.Problem(picture) is string problem)
             throw Refused($"The picture of revision {own.Number} is not taken: {problem}.");
         KeptPrediction? results = null;
@@ -122,9 +122,9 @@ internal static class BundleForm
             {
                 return Utf8.GetString(files.Read(entry));
             }
-            catch (DecoderFallbackException problem)
+            catch (DecoderFallbackException inner)
             {
-                throw new ExchangeException($"\"{entry}\" is no text in UTF-8.", "Have it exported again. Nothing was taken in.", problem);
+                throw new ExchangeException($"\"{entry}\" is no text in UTF-8.", "Have it exported again. Nothing was taken in.", inner);
             }
         }
     }

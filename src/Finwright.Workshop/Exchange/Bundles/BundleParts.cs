@@ -1,5 +1,4 @@
 using Finwright.Strength.Files;
-using Finwright.Workshop.Bench;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Outings;
 using Finwright.Workshop.Stock;

@@ -22,7 +22,7 @@ public static class StoreImport
         IReadOnlyList<StoredTable> own = StoredTable.All(store.Connection.Database, null);
         RefuseFilled(store, own);
         ArchiveReader archive = new(stream, StoreForm.Limits);
-        if (!archive.Names.Contains(StoreForm.List))
+        if (!archive.Has(StoreForm.List))
             throw new ExchangeException($"The file holds no {StoreForm.List}: it is no whole workshop.", "Choose a file that \"finwright export --everything\" made.");
         byte[] listed = archive.Read(StoreForm.List);
         ArchiveHead.Check(listed, StoreForm.List, StoreForm.Kind, StoreForm.Layout);
