@@ -13,7 +13,7 @@ internal static class StoredRules
     /// <exception cref="ExchangeException">A row breaks a rule.</exception>
     public static void Check(SqliteConnection trial)
     {
-        foreach (StoredColumn column in StoredColumn.All)
+        foreach (TextColumn column in TextColumn.All)
             CheckTexts(trial, column.Table, column.Column, column.Makes);
         CheckTexts(trial, "design", "name", IsName);
         CheckTexts(trial, "build", "name", IsName);
