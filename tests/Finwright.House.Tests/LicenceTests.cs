@@ -10,7 +10,7 @@ public sealed class LicenceTests
     private const string List = "docs/licences.md";
 
     /// <summary>Licences under which a dependency may be used; anything else needs a decision first.</summary>
-    private static readonly string[] Accepted = ["MIT", "Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "Unlicense", "PostgreSQL", "MS-PL"];
+    private static readonly string[] Accepted = ["MIT", "Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "Unlicense", "PostgreSQL", "MS-PL", "public domain"];
 
     /// <summary>Packages that name their licence by a file or an address instead of an expression; read in the package itself.</summary>
     private static readonly Dictionary<string, string> ReadByHand = new(StringComparer.OrdinalIgnoreCase)
@@ -20,6 +20,7 @@ public sealed class LicenceTests
         ["Microsoft.ClearScript.V8"] = "MIT",
         ["Microsoft.ClearScript.V8.ICUData"] = "MIT",
         ["Microsoft.DotNet.PlatformAbstractions"] = "MIT",
+        ["SQLite"] = "public domain",
     };
 
     [Fact]
