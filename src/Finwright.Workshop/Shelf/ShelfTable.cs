@@ -62,7 +62,7 @@ public sealed class ShelfTable
         ArgumentNullException.ThrowIfNull(entry);
         return _store.Change(() =>
         {
-            Revision latest = Latest(design) ?? throw new StoreException(StoreProblem.Wrong, $"There is no design number {design}.", "\"finwright shelf list\" shows what there is.");
+            Revision latest = RefuseMissing(design);
             if (string.Equals(latest.Hash, HashOf(TextOf(entry.Design)), StringComparison.Ordinal))
                 throw new StoreException(StoreProblem.Wrong, $"The design is the same as {latest.Label}: nothing was kept.", "Change something first.");
             return Insert(design, latest.Number + 1, parent ?? latest.Id, entry);
@@ -142,12 +142,17 @@ public sealed class ShelfTable
     /// <summary>Gives a design another name.</summary>
     public void Rename(long design, string name) => _store.Change(() =>
     {
+        RefuseMissing(design);
         RefuseTaken(CheckedName(name), design);
         _store.Update("design", design, ("name", CheckedName(name)));
     });
 
     /// <summary>Gives a design other tags.</summary>
-    public void Tag(long design, IReadOnlyList<string> tags) => _store.Change(() => _store.Update("design", design, ("tags", JsonSerializer.Serialize(CheckedTags(tags)))));
+    public void Tag(long design, IReadOnlyList<string> tags) => _store.Change(() =>
+    {
+        RefuseMissing(design);
+        _store.Update("design", design, ("tags", JsonSerializer.Serialize(CheckedTags(tags))));
+    });
 
     /// <summary>Takes a design off the shelf; for 30 days it can be had back.</summary>
     /// <exception cref="StoreException">Builds of it are kept: they would lose what they are builds of.</exception>
@@ -202,6 +207,9 @@ public sealed class ShelfTable
     private static string HashOf(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 
     private Revision? Latest(long design) => FirstRevision("design.deleted_at IS NULL AND design.id = $design", ("design", design));
+
+    private Revision RefuseMissing(long design) =>
+        Latest(design) ?? throw new StoreException(StoreProblem.Wrong, $"There is no design number {design}.", "\"finwright shelf list\" shows what there is.");
 
     private Revision? FirstRevision(string where, params ReadOnlySpan<(string Name, object? Value)> values) =>
         _store.First($"SELECT {RevisionColumns} FROM revision JOIN design ON design.id = revision.design_id WHERE {where} ORDER BY number DESC LIMIT 1", ReadRevision, values);

@@ -94,12 +94,14 @@ internal sealed class StoreConnection : IDisposable
     /// <param name="table">The table: a name of ours.</param>
     /// <param name="id">The row's number.</param>
     /// <param name="values">Columns and their new values.</param>
+    /// <exception cref="StoreException">There is no such row.</exception>
     public void Update(string table, long id, params ReadOnlySpan<(string Name, object? Value)> values)
     {
         List<string> columns = [];
         foreach ((string name, _) in values)
             columns.Add($"{name} = ${name}");
-        Execute($"UPDATE {table} SET {string.Join(", ", columns)} WHERE id = $id", [.. values, ("id", id)]);
+        if (Execute($"UPDATE {table} SET {string.Join(", ", columns)} WHERE id = $id", [.. values, ("id", id)]) == 0)
+            throw new StoreException(StoreProblem.Wrong, $"There is no number {id} to change.", "List what there is. Nothing was changed.");
     }
 
     /// <summary>Makes changes that are whole or not at all. Inside another change they are a part of that one, undone alone when they fail.</summary>
