@@ -93,7 +93,7 @@ public sealed class ShelfTable
     }
 
     /// <summary>A design by its name, whatever the capitals; null when there is none.</summary>
-    public ShelvedDesign? Find(string name) => Shelved((name ?? "").Trim()).FirstOrDefault();
+    public ShelvedDesign? Find(string name) => Shelved((name ?? "").Trim()) is [var found, ..] ? found : null;
 
     /// <summary>A revision as a person names it.</summary>
     /// <param name="reference">Name, or name@number.</param>

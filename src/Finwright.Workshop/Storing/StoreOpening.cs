@@ -84,7 +84,8 @@ internal sealed class StoreOpening(string path, TimeProvider time, TimeSpan pati
         catch (Exception problem) when (Refusal(problem) is { Problem: StoreProblem.Damaged })
         {
             (SqliteConnection saved, Rescue.RescueReport report) = Rescue.StoreRescue.InMemory(path, time.GetUtcNow());
-            return new(saved, path, time, StoreException.Saved(report));
+            // A step that failed says more than that something is wrong.
+            return new(saved, path, time, problem as StoreException ?? StoreException.Saved(report));
         }
     }
 

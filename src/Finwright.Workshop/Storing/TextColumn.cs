@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Finwright.Design;
-using Finwright.Strength.Files;
 using Finwright.Workshop.Learning;
 using Finwright.Workshop.Stock;
 

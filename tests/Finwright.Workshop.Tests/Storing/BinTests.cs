@@ -1,5 +1,4 @@
 using Finwright.Design;
-using Finwright.Strength.Files;
 using Finwright.Workshop.Bench;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Learning;
@@ -14,7 +13,7 @@ namespace Finwright.Workshop.Tests.Storing;
 /// <summary>What is deleted can be had back for 30 days; what is kept forgets nothing.</summary>
 public sealed class BinTests
 {
-    public static TheoryData<BinKind> Kinds => [.. Enum.GetValues<BinKind>()];
+    public static TheoryData<BinKind> Kinds => new(Enum.GetValues<BinKind>());
 
     [Theory]
     [MemberData(nameof(Kinds))]
@@ -26,7 +25,7 @@ public sealed class BinTests
         (long id, Action delete) = Alone(store, kind);
         string before = Show(store);
         delete();
-        Assert.NotEqual(before, Show(store));
+        Assert.NotEqual(before, Show(store), StringComparer.Ordinal);
         BinItem item = Assert.Single(store.Bin.List());
         Assert.Equal((kind, id, time.Now, time.Now.AddDays(30)), (item.Kind, item.Id, item.DeletedAt, item.GoneAfter));
         Assert.NotEmpty(item.Name);

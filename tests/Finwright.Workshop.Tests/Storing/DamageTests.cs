@@ -1,6 +1,5 @@
 using CsCheck;
 using Finwright.Design;
-using Finwright.Strength.Files;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Learning;
 using Finwright.Workshop.Shelf;
@@ -123,7 +122,7 @@ public sealed class DamageTests
                 Assert.Equal(bytes, File.ReadAllBytes(place.File));
                 using WorkshopStore store = WorkshopStore.Open(target);
                 Assert.Null(LookAt(store));
-                Assert.Empty(StoreCheck.Of(store).Findings);
+                Assert.Empty(StoreCheck.Of(store, TestContext.Current.CancellationToken).Findings);
                 Interlocked.Increment(ref rescued);
                 if (damage.Kind == 2)
                     return;
@@ -160,7 +159,7 @@ public sealed class DamageTests
         File.WriteAllBytes(place.File, bytes);
         using (WorkshopStore store = place.Open())
         {
-            Finding finding = Assert.Single(StoreCheck.Of(store).Findings);
+            Finding finding = Assert.Single(StoreCheck.Of(store, TestContext.Current.CancellationToken).Findings);
             Assert.Equal("store-revision-changed", finding.Code);
             Assert.Contains("Fin 7@1", finding.Message, StringComparison.Ordinal);
         }
@@ -192,7 +191,7 @@ public sealed class DamageTests
         Assert.DoesNotContain(report.Tables, table => table.Table == lost && table.Kept > 0);
         using WorkshopStore store = WorkshopStore.Open(target);
         Assert.Null(LookAt(store));
-        Assert.Empty(StoreCheck.Of(store).Findings);
+        Assert.Empty(StoreCheck.Of(store, TestContext.Current.CancellationToken).Findings);
         // Builds whose revision is not known stand under a design of their own.
         int more = lost is "revision" or "build" ? 1 : 0;
         Assert.Equal((Designs + more, Designs, Designs), (store.Shelf.List().Count, store.Builds.List().Count, store.Outings.List().Count));
@@ -222,7 +221,7 @@ public sealed class DamageTests
         using TemporaryStore place = new();
         File.WriteAllBytes(place.File, Filled.Value);
         using WorkshopStore store = place.Open();
-        StoreCheck check = StoreCheck.Of(store);
+        StoreCheck check = StoreCheck.Of(store, TestContext.Current.CancellationToken);
         Assert.Empty(check.Findings);
         Assert.Equal((Designs, 3 * Designs, Designs), (check.Contents!.Designs, check.Contents.Revisions, check.Contents.Tracks));
     }
@@ -236,7 +235,7 @@ public sealed class DamageTests
             database.Run("PRAGMA foreign_keys = OFF; DELETE FROM build WHERE id = 3; UPDATE outing SET sailed_on = 'yesterday' WHERE id = 5");
         using (WorkshopStore store = place.Open())
         {
-            IReadOnlyList<Finding> findings = StoreCheck.Of(store).Findings;
+            IReadOnlyList<Finding> findings = StoreCheck.Of(store, TestContext.Current.CancellationToken).Findings;
             Assert.Contains(findings, finding => finding is { Code: "store-reference-missing", IsError: true });
             Assert.Contains(findings, finding => finding is { Code: "store-text-nonsense", Path: "outing 5" });
         }
@@ -245,7 +244,7 @@ public sealed class DamageTests
         bytes.AsSpan((PagesOf("outing")[^1] - 1) * Page, Page).Clear();
         File.WriteAllBytes(place.File, bytes);
         using WorkshopStore damaged = place.Open();
-        Assert.Contains(StoreCheck.Of(damaged).Findings, finding => finding.Code == "store-page-damaged");
+        Assert.Contains(StoreCheck.Of(damaged, TestContext.Current.CancellationToken).Findings, finding => finding.Code == "store-page-damaged");
     }
 
     [Fact]
@@ -264,7 +263,7 @@ public sealed class DamageTests
                 columns.Add(reader.GetString(0));
         }
 
-        Assert.Equal(columns, TextColumn.All.Select(column => $"{column.Table}.{column.Column}").Order(StringComparer.Ordinal));
+        Assert.Equal(columns, TextColumn.All.Select(column => $"{column.Table}.{column.Column}").Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 
     private static byte[] Fill()
@@ -364,7 +363,7 @@ public sealed class DamageTests
             }
         }
 
-        StoreCheck.Of(store);
+        StoreCheck.Of(store, TestContext.Current.CancellationToken);
         return first;
     }
 

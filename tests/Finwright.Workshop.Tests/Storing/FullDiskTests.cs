@@ -22,7 +22,7 @@ public sealed class FullDiskTests
 
         database.Run($"PRAGMA max_page_count = {pages + 1000}");
         OtherProgram.AddSeason(store, "after", 100_000);
-        Assert.Equal(["after", "before"], store.Shelf.List().Select(design => design.Name));
+        Assert.Equal(["after", "before"], store.Shelf.List().Select(design => design.Name), StringComparer.Ordinal);
     }
 
     [Fact]

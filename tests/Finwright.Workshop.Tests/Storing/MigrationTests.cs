@@ -50,17 +50,23 @@ public sealed class MigrationTests
     }
 
     [Fact]
-    public void An_upgrade_that_fails_leaves_the_store_as_it_was()
+    public void An_upgrade_that_fails_leaves_the_store_as_it_was_and_shows_what_it_holds()
     {
         using TemporaryStore place = new();
         EarlierStore.Make(place, version: 2);
         using (SqliteConnection database = place.Database())
             database.Run("CREATE TABLE track (in_the_way INTEGER)");
         byte[] bytes = File.ReadAllBytes(place.File);
-        StoreException problem = Assert.Throws<StoreException>(() => place.Open());
-        Assert.Equal(StoreProblem.Damaged, problem.Problem);
-        Assert.Contains("version 2", problem.Message, StringComparison.Ordinal);
-        Assert.Contains("track", problem.Message, StringComparison.Ordinal);
+        using (WorkshopStore store = place.Open())
+        {
+            Assert.Equal(EarlierStore.Text, store.Shelf.Text(7));
+            Assert.Equal("Old one", Assert.Single(store.Builds.List()).Name);
+            StoreException problem = Assert.Throws<StoreException>(() => store.Shelf.Rename(4, "New"));
+            Assert.Equal(StoreProblem.Damaged, problem.Problem);
+            Assert.Contains("version 2", problem.Message, StringComparison.Ordinal);
+            Assert.Contains("track", problem.Message, StringComparison.Ordinal);
+        }
+
         Assert.Equal(["workshop.finstore"], place.Files);
         Assert.Equal(bytes, File.ReadAllBytes(place.File));
     }

@@ -1,7 +1,4 @@
 using CsCheck;
-using Finwright.Workshop.Builds;
-using Finwright.Workshop.Outings;
-using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Storing;
 
 namespace Finwright.Workshop.Tests.Storing;
@@ -59,7 +56,7 @@ public sealed class ModelTests
                 store.Dispose();
                 store = place.Open();
                 Assert.Equal(model.Show(), Show(store));
-                Assert.Empty(StoreCheck.Of(store).Findings);
+                Assert.Empty(StoreCheck.Of(store, TestContext.Current.CancellationToken).Findings);
             }
             finally
             {

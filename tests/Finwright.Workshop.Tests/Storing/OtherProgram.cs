@@ -4,8 +4,6 @@ using System.Runtime.CompilerServices;
 using System.Security.Cryptography;
 using System.Text;
 using Finwright.Workshop.Builds;
-using Finwright.Workshop.Outings;
-using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Storing;
 
 namespace Finwright.Workshop.Tests.Storing;
@@ -23,7 +21,7 @@ internal static class OtherProgram
     public static Process Start(string task, string store, string name, params IReadOnlyList<string> through)
     {
         string[] words = [.. through, "dotnet", typeof(OtherProgram).Assembly.Location, Word, task, store, name];
-        return Process.Start(new ProcessStartInfo(words[0], words[1..]) { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true })!;
+        return Process.Start(new ProcessStartInfo(words[0], words[1..]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true })!;
     }
 
     /// <summary>Starts it and waits for its end.</summary>
@@ -39,10 +37,12 @@ internal static class OtherProgram
     }
 
     /// <summary>Adds a design with a picture, a build of it and an outing with a track: one change that is whole or not at all.</summary>
-    public static void AddSeason(WorkshopStore store, string name, int points) => store.Together(() =>
+    public static void AddSeason(WorkshopStore store, string name, int points) =>
+        AddSeason(store, name, points, () => store.Shelf.Add(name, SampleFins.BareEntry(name), ["season"]).Id);
+
+    private static void AddSeason(WorkshopStore store, string name, int points, Func<long> addDesign) => store.Together(() =>
     {
-        Revision revision = store.Shelf.Add(name, SampleFins.BareEntry(name), ["killed"]);
-        Build build = store.Builds.Add(new() { RevisionId = revision.Id, Name = name, Note = new('n', points % 900) });
+        Build build = store.Builds.Add(new() { RevisionId = addDesign(), Name = name, Note = new('n', points % 900) });
         byte[] track = new byte[points];
         track.AsSpan().Fill((byte)points);
         store.Outings.Add(new() { SailedOn = new(2027, 5, 1), BuildId = build.Id, Place = name }, new(name, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(name))), track));
@@ -79,11 +79,11 @@ internal static class OtherProgram
                     for (int i = 0; ; i++)
                     {
                         string season = string.Create(CultureInfo.InvariantCulture, $"{name}-{i}");
-                        AddSeason(store, season, i * 7919 % 20_000);
+                        AddSeason(store, season, i * 7919 % 20_000, () => AddRevision(store, store.Connection.Insert("design", ("name", season), ("added_at", DateTimeOffset.UnixEpoch)), 1));
                         Say("added " + season);
                         if (i % 3 == 2)
                         {
-                            store.Shelf.Revise(store.Shelf.Find(season)!.Id, SampleFins.BareEntry(season, massKg: 5));
+                            store.Together(() => AddRevision(store, store.Shelf.Find(season)!.Id, 2));
                             Say("revised " + season);
                         }
                     }
@@ -165,6 +165,16 @@ internal static class OtherProgram
             default:
                 throw new ArgumentException($"Unknown task {task}.", nameof(task));
         }
+    }
+
+    /// <summary>Adds a revision as the shelf does, of a text that need not be worked out: writing designs is most of a short life.</summary>
+    private static long AddRevision(WorkshopStore store, long design, int number)
+    {
+        long revision = store.Connection.Insert(
+            "revision",
+            ("design_id", design), ("number", number), ("hash", new string('0', 64)), ("note", ""), ("made_at", DateTimeOffset.UnixEpoch), ("made_by", "test"), ("text", new string('t', 3000)));
+        store.Connection.Insert("picture", ("revision_id", revision), ("svg", "<svg/>"));
+        return revision;
     }
 
     // One write to the pipe a line, so that a killed program leaves whole lines or none.

@@ -58,21 +58,22 @@ public sealed class SharedStoreTests
         await other.StandardInput.FlushAsync(TestContext.Current.CancellationToken);
         await other.WaitForExitAsync(TestContext.Current.CancellationToken);
         OtherProgram.AddSeason(store, "after", 10);
-        Assert.Equal(["after", "before", "meanwhile"], store.Shelf.List().Select(design => design.Name));
+        Assert.Equal(["after", "before", "meanwhile"], store.Shelf.List().Select(design => design.Name), StringComparer.Ordinal);
         store.Connection.Database.IsSound();
     }
 
     [Fact]
-    public void A_change_waits_for_another_that_ends_in_time()
+    public async Task A_change_waits_for_another_that_ends_in_time()
     {
         using TemporaryStore place = new();
         using WorkshopStore store = place.Open();
         using SqliteConnection other = place.Database();
         using SqliteTransaction held = other.BeginTransaction(deferred: false);
         Task change = Task.Run(() => store.Outings.Add(new() { SailedOn = new(2027, 5, 1) }, null), TestContext.Current.CancellationToken);
-        Assert.False(change.Wait(100, TestContext.Current.CancellationToken));
+        await Task.Delay(100, TestContext.Current.CancellationToken);
+        Assert.False(change.IsCompleted);
         held.Rollback();
-        Assert.True(change.Wait(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken));
+        await change;
         Assert.Single(store.Outings.List());
     }
 
@@ -85,11 +86,11 @@ public sealed class SharedStoreTests
         Assert.Empty(kept.Outings.List());
         place.Open().Dispose();
         // Who closes last folds the changes that lie beside into the store: another program must see that it is not the last.
-        Assert.Contains("workshop.finstore-wal", place.Files);
+        Assert.Contains("workshop.finstore-wal", place.Files, StringComparer.Ordinal);
         kept.Outings.Add(new() { SailedOn = new(2027, 5, 1) }, null);
         using Process other = OtherProgram.Start("look and try to change", place.File, "");
         Assert.Equal("outings 1\nrefusal \nchanged\nend\n", other.StandardOutput.ReadToEnd());
-        Assert.Contains("workshop.finstore-wal", place.Files);
+        Assert.Contains("workshop.finstore-wal", place.Files, StringComparer.Ordinal);
         Assert.Equal(2, kept.Outings.List().Count);
     }
 }

@@ -1,8 +1,10 @@
+using System.Runtime.Versioning;
 using Finwright.Workshop.Storing;
 
 namespace Finwright.Workshop.Tests.Storing;
 
 /// <summary>A store that may only be read is read; changing it is refused, and nothing is left beside it.</summary>
+[UnsupportedOSPlatform("windows")]
 public sealed class WriteProtectedTests
 {
     private const UnixFileMode Read = UnixFileMode.UserRead, Enter = UnixFileMode.UserExecute, Write = UnixFileMode.UserWrite;
@@ -22,7 +24,7 @@ public sealed class WriteProtectedTests
         using (WorkshopStore store = place.Open())
             store.Outings.Add(new() { SailedOn = new(2027, 5, 1) }, null);
         IReadOnlyList<string> lines = await Look(place, file, folder);
-        Assert.Equal(["outings 1", "refusal ReadOnly"], lines.Take(2));
+        Assert.Equal(["outings 1", "refusal ReadOnly"], lines.Take(2), StringComparer.Ordinal);
         Assert.StartsWith("ReadOnly: ", lines[2], StringComparison.Ordinal);
         Assert.Contains("write-protected", lines[2], StringComparison.Ordinal);
     }
@@ -39,7 +41,7 @@ public sealed class WriteProtectedTests
         }
 
         IReadOnlyList<string> lines = await Look(place, Read, Read | Enter);
-        Assert.Equal(["outings 1", "refusal ReadOnly"], lines.Take(2));
+        Assert.Equal(["outings 1", "refusal ReadOnly"], lines.Take(2), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -48,7 +50,7 @@ public sealed class WriteProtectedTests
         using TemporaryStore place = new();
         EarlierStore.Make(place, version: 3);
         IReadOnlyList<string> lines = await Look(place, Read, Read | Enter);
-        Assert.Equal(["outings 1", "refusal ReadOnly"], lines.Take(2));
+        Assert.Equal(["outings 1", "refusal ReadOnly"], lines.Take(2), StringComparer.Ordinal);
     }
 
     [Fact]

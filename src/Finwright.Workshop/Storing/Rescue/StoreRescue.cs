@@ -225,10 +225,10 @@ public static class StoreRescue
             if (table.Name == "revision")
             {
                 (int hash, int note) = (table.At("hash"), table.At("note"));
-                string now = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes((string)values[table.At("text")]!)));
-                if (!string.Equals(now, (string)values[hash]!, StringComparison.Ordinal))
+                string actual = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes((string)values[table.At("text")]!)));
+                if (!string.Equals(actual, (string)values[hash]!, StringComparison.Ordinal))
                 {
-                    values[hash] = now;
+                    values[hash] = actual;
                     values[note] = ChangedText + values[note];
                     Remark("Revisions whose text does not match its hash were kept with a note that says so");
                 }
