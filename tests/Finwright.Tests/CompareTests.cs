@@ -2,7 +2,6 @@ using System.Text.Json;
 using System.Xml.Linq;
 using Finwright.Design;
 using Finwright.Terminal;
-using Finwright.Workshop.Builds;
 using Finwright.Workshop.Comparing;
 using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Stock;

@@ -22,7 +22,7 @@ public sealed class ShelfTests : IDisposable
         string taken = _folder["taken.fin.json"];
         Good("shelf", "take", "Mudflat@2", taken);
         Assert.Equal(Measured(second), Measured(taken));
-        Assert.NotEqual(Measured(first), Measured(taken));
+        Assert.NotEqual(Measured(first), Measured(taken), StringComparer.Ordinal);
 
         Good("shelf", "delete", "Mudflat");
         Assert.Contains("is empty", Good("shelf").Out, StringComparison.Ordinal);
@@ -36,10 +36,10 @@ public sealed class ShelfTests : IDisposable
     {
         Good("shelf", "add", Design("Mudflat", 360), "--tags", "weed", "--note", "the deep one");
         Good("shelf", "add", Design("Lagoon", 330));
-        Assert.Equal(["Mudflat"], Found("weed"));
-        Assert.Equal(["Mudflat"], Found("DEEP mud"));
-        Assert.Equal(["Lagoon"], Found("lag"));
-        Assert.Equal(["Lagoon", "Mudflat"], Found(""));
+        Assert.Equal(["Mudflat"], Found("weed"), StringComparer.Ordinal);
+        Assert.Equal(["Mudflat"], Found("DEEP mud"), StringComparer.Ordinal);
+        Assert.Equal(["Lagoon"], Found("lag"), StringComparer.Ordinal);
+        Assert.Equal(["Lagoon", "Mudflat"], Found(""), StringComparer.Ordinal);
         Assert.Empty(Found("deep lag"));
 
         IEnumerable<string?> Found(string words) => [.. Good("shelf", "list", "--search", words, "--json").Json().GetProperty("designs").EnumerateArray().Select(design => design.GetProperty("name").GetString())];

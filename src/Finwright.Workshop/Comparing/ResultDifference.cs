@@ -39,7 +39,7 @@ public static class ResultDifference
             select new ResultChange(old.Key, old.Group, old.Name, old, now);
         IEnumerable<ResultChange> added = second.Lines.Where(line => news.ContainsKey(line.Key) && !olds.ContainsKey(line.Key)).Select(now => new ResultChange(now.Key, now.Group, now.Name, null, now));
         // A stable sort keeps lines of a group in their order.
-        return [.. changed.Concat(added).OrderBy(change => change.Group).OrderBy(change => !change.TurnsVerdict)];
+        return [.. changed.Concat(added).OrderBy(change => !change.TurnsVerdict).ThenBy(change => change.Group)];
     }
 
     private static bool Differs(ResultLine old, ResultLine now) =>

@@ -1,7 +1,6 @@
 using Finwright.Assessment;
 using Finwright.Assessment.Packing;
 using Finwright.Design;
-using Finwright.Numerics;
 using Finwright.Strength.Bench;
 using Finwright.Strength.Files;
 using Finwright.Workshop.Bench;

@@ -1,6 +1,5 @@
 using Finwright.Assessment;
 using Finwright.Design;
-using Finwright.Numerics;
 using Finwright.Strength.Bench;
 using Finwright.Strength.Files;
 using Finwright.Workshop.Bench;

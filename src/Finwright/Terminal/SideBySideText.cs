@@ -71,7 +71,7 @@ internal static class SideBySideText
 
     private static void Results(TextStreams streams, IReadOnlyList<ResultChangeSummary> results)
     {
-        foreach (IGrouping<string, ResultChangeSummary> group in results.GroupBy(change => change.TurnsVerdict ? "Verdicts that turned" : Title(change.Group)))
+        foreach (IGrouping<string, ResultChangeSummary> group in results.GroupBy(change => change.TurnsVerdict ? "Verdicts that turned" : Title(change.Group), StringComparer.Ordinal))
         {
             Heading(streams.Out, group.Key);
             foreach (ResultChangeSummary change in group)

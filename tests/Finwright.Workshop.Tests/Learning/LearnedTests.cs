@@ -1,6 +1,4 @@
-using Finwright.Assessment;
 using Finwright.Design;
-using Finwright.Numerics;
 using Finwright.Strength.FromDesign;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Comparing;

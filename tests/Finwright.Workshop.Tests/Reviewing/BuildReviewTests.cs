@@ -1,4 +1,3 @@
-using Finwright.Design;
 using Finwright.Strength.Files;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Comparing;
@@ -37,7 +36,7 @@ public sealed class BuildReviewTests : IDisposable
     public void What_has_no_prediction_is_told_as_that()
     {
         Build build = _shop.Store.Builds.Change(_shop.Build("one", _shop.First, null, null) with { PlasticGrams = 202 });
-        BuildReview review = BuildReview.Of(_shop.Store, build, ResultDifferenceOfNothing, _shop.Assessor);
+        BuildReview review = BuildReview.Of(_shop.Store, build, ResultDifferenceOfNothing, _shop.Assessor, cancellation: TestContext.Current.CancellationToken);
         Assert.Equal(ReviewState.NotPredicted, Line(review, ResultKeys.Plastic).State);
         Assert.Null(Line(review, ResultKeys.Plastic).Ratio);
         Assert.Empty(review.Remarks);
@@ -154,7 +153,7 @@ public sealed class BuildReviewTests : IDisposable
     [Fact]
     public void Deflections_that_are_all_off_alike_are_stiffness()
     {
-        ReviewRemark remark = Bench((_, value) => 1.5 * value).Remarks.First();
+        ReviewRemark remark = Bench((_, value) => 1.5 * value).Remarks[0];
         Assert.Equal("stiffness", remark.Code);
         // 1 / 1.5, and its cube root.
         Assert.Contains("33 % softer", remark.Text, StringComparison.Ordinal);
@@ -184,7 +183,7 @@ public sealed class BuildReviewTests : IDisposable
     {
         Build build = _shop.Build("twisted", _shop.First, _shop.Grey, _shop.Resin);
         _shop.Measure(build, [.. _shop.Readings(WorkshopOfTests.Design, 1, 1).Select(line => line with { TwistDegrees = line.TwistDegrees!.Value with { Value = 1.6 * line.TwistDegrees.Value.Value } })]);
-        BuildReview review = BuildReview.Of(_shop.Store, build, ResultDifferenceOfNothing, _shop.Assessor);
+        BuildReview review = BuildReview.Of(_shop.Store, build, ResultDifferenceOfNothing, _shop.Assessor, cancellation: TestContext.Current.CancellationToken);
         Assert.Equal("twist-only", Assert.Single(review.Remarks).Code);
     }
 
@@ -207,7 +206,7 @@ public sealed class BuildReviewTests : IDisposable
         IReadOnlyList<BenchReadingLine> lines = _shop.Readings(WorkshopOfTests.Design, 1, 1);
         _shop.Measure(one, lines);
         _shop.Measure(two, [lines[0] with { DeflectionMm = new(2 * lines[0].DeflectionMm!.Value.Value, 0.03), TwistDegrees = null }, lines[1] with { MassKg = 20 }, lines[2] with { ReadAtMm = 10 }]);
-        IReadOnlyList<MeasuredPair> pairs = MeasuredDifference.Of(BuildReview.Of(_shop.Store, one, WorkshopOfTests.Predicted(), _shop.Assessor), BuildReview.Of(_shop.Store, two, WorkshopOfTests.Predicted(), _shop.Assessor));
+        IReadOnlyList<MeasuredPair> pairs = MeasuredDifference.Of(BuildReview.Of(_shop.Store, one, WorkshopOfTests.Predicted(), _shop.Assessor, cancellation: TestContext.Current.CancellationToken), BuildReview.Of(_shop.Store, two, WorkshopOfTests.Predicted(), _shop.Assessor, cancellation: TestContext.Current.CancellationToken));
         Assert.Equal([("mass of the finished fin", true), ("plastic", false), ("resin in the fin, by weight", true)], pairs.Take(3).Select(pair => (pair.Name, pair.IsBeyondDoubt)));
         MeasuredPair bent = Assert.Single(pairs.Skip(3));
         Assert.Equal(100, bent.Percent!.Value, 1e-9);
@@ -225,7 +224,7 @@ public sealed class BuildReviewTests : IDisposable
         if (_shop.Store.Builds.Find("reviewed") is { } earlier)
             _shop.Store.Builds.Delete(earlier.Id);
         Build build = _shop.Store.Builds.Change(measured(_shop.Build("reviewed", _shop.First, _shop.Grey, _shop.Resin)));
-        return BuildReview.Of(_shop.Store, build, WorkshopOfTests.Predicted(), _shop.Assessor);
+        return BuildReview.Of(_shop.Store, build, WorkshopOfTests.Predicted(), _shop.Assessor, cancellation: TestContext.Current.CancellationToken);
     }
 
     /// <summary>The fin as predicted, its deflections shifted.</summary>
@@ -233,6 +232,6 @@ public sealed class BuildReviewTests : IDisposable
     {
         Build build = _shop.Build($"bench {_shop.Store.Builds.List().Count}", _shop.First, _shop.Grey, _shop.Resin);
         _shop.Measure(build, _shop.Readings(WorkshopOfTests.Design, 1, 1, shift));
-        return BuildReview.Of(_shop.Store, build, ResultDifferenceOfNothing, _shop.Assessor);
+        return BuildReview.Of(_shop.Store, build, ResultDifferenceOfNothing, _shop.Assessor, cancellation: TestContext.Current.CancellationToken);
     }
 }
