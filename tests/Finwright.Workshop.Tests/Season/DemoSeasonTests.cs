@@ -4,7 +4,6 @@ using Finwright.Workshop.Exchange.Stores;
 using Finwright.Workshop.Outings;
 using Finwright.Workshop.Season;
 using Finwright.Workshop.Shelf;
-using Finwright.Workshop.Stock;
 using Finwright.Workshop.Storing;
 using Finwright.Workshop.Tracks;
 
@@ -36,7 +35,7 @@ public sealed class DemoSeasonTests : IDisposable
                 Assert.False(reading.HasErrors, own.Label);
                 Assert.StartsWith("<svg", _store.Shelf.Picture(own.Id), StringComparison.Ordinal);
                 Assert.Equal(2027, own.MadeAt.Year);
-                Assert.NotEqual("", own.Note);
+                Assert.NotEmpty(own.Note);
             }
         }
 

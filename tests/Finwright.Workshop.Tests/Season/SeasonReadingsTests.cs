@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using Finwright.Assessment;
 using Finwright.Assessment.Packing;
 using Finwright.Design;

@@ -20,11 +20,13 @@ internal static class BundleNotes
         {
             text.Append("\n## Builds\n");
             foreach (BundledBuild own in builds.Builds)
-                text.Append(CultureInfo.InvariantCulture, $"- {Plain(own.Name)}, of revision {own.Revision}{(own.MadeOn is DateOnly day ? $", {day:yyyy-MM-dd}" : "")}: {own.Bench.Count} times on the bench, {own.Outings.Count} outings{(own.Problems.Length > 0 ? $". What went wrong: {Plain(own.Problems)}" : "")}\n");
+                text.Append(CultureInfo.InvariantCulture, $"- {Plain(own.Name)}, of revision {own.Revision}{(own.MadeOn is DateOnly day ? $", {day:yyyy-MM-dd}" : "")}: {Counted(own.Bench.Count, "day")} on the bench, {Counted(own.Outings.Count, "outing")}{(own.Problems.Length > 0 ? $". What went wrong: {Plain(own.Problems)}" : "")}\n");
         }
 
         return text.ToString();
     }
+
+    private static string Counted(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
 
     // Words of a person stay words: on one line, without signs that Markdown or a page would take for more.
     private static string Plain(string text)

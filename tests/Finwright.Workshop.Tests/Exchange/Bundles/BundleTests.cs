@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using Finwright.Design;
-using Finwright.Strength.Files;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Exchange;
 using Finwright.Workshop.Exchange.Archives;
@@ -185,7 +184,7 @@ public sealed class BundleTests
         Assert.Empty(to.Shelf.List());
         Assert.Empty(to.Stock.List());
         Assert.Empty(to.Builds.List());
-        Assert.Equal(["workshop.finstore"], Directory.EnumerateFiles(two.Folder).Select(Path.GetFileName).Where(name => !name!.EndsWith("-wal", StringComparison.Ordinal) && !name.EndsWith("-shm", StringComparison.Ordinal)));
+        Assert.Equal(["workshop.finstore"], Directory.EnumerateFiles(two.Folder).Select(Path.GetFileName).Where(name => !name!.EndsWith("-wal", StringComparison.Ordinal) && !name.EndsWith("-shm", StringComparison.Ordinal)), StringComparer.Ordinal);
     }
 
     private static void Fill(WorkshopStore store)
@@ -230,7 +229,7 @@ public sealed class BundleTests
     private static void Change(Dictionary<string, byte[]> files, string name, Func<string, string> change, bool reseal = true)
     {
         string before = Encoding.UTF8.GetString(files[name]), after = change(before);
-        Assert.NotEqual(before, after);
+        Assert.NotEqual(before, after, StringComparer.Ordinal);
         if (reseal)
             Reseal(files, name, Encoding.UTF8.GetBytes(after));
         else

@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.Json.Nodes;
 using CsCheck;
 using Finwright.Design;
-using Finwright.Strength.Files;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Exchange;
 using Finwright.Workshop.Exchange.Stores;
@@ -81,7 +80,7 @@ public sealed class StoreExchangeTests
                 list["files"]!.AsArray().Remove(own);
         });
         StoreImport.Read(new MemoryStream(ZipFiles.Zip(files)), to);
-        Assert.Equal(from.Shelf.List().Select(own => own.Latest.Hash), to.Shelf.List().Select(own => own.Latest.Hash));
+        Assert.Equal(from.Shelf.List().Select(own => own.Latest.Hash), to.Shelf.List().Select(own => own.Latest.Hash), StringComparer.Ordinal);
     }
 
     public static TheoryData<string, Action<Dictionary<string, byte[]>>> Hostile => new()
