@@ -22,7 +22,7 @@ internal static class BundleForm
     private const string BuildsEntry = "builds.json", NotesEntry = "notes.md";
     private const int LongestText = 10_000;
 
-    private static readonly ArchiveLimits Limits = new(File: 256L << 20, Entries: 20_000, Entry: 32 << 20, Total: 512L << 20);
+    private static readonly ArchiveLimits Limits = new(File: 128L << 20, Entries: 20_000, Entry: 32 << 20, Total: 256L << 20);
 
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 

@@ -9,6 +9,9 @@ namespace Finwright.Workshop.Exchange.Stores;
 /// <summary>Takes a whole store in, into one that holds nothing yet: everything or nothing.</summary>
 public static class StoreImport
 {
+    // SQLITE_CONSTRAINT: one of the rules that the tables themselves have.
+    private const int Constraint = 19;
+
     /// <summary>Takes a whole store in. One exported by an earlier program is brought up to date on the way.</summary>
     /// <param name="stream">The file; must be able to seek. Left open.</param>
     /// <param name="store">The store; must be empty.</param>
@@ -31,11 +34,19 @@ public static class StoreImport
             throw new ExchangeException($"The tables in the file have version {list.Version}; this program knows 1 to {StoreSchema.Current}.", "Use the later program that made it.");
         SealedReader files = new(archive, StoreForm.List, list.Files);
         // A database of its own that nobody else sees and that goes with its connection: rows are tried there before any comes into the store.
-        using SqliteConnection trial = new(new SqliteConnectionStringBuilder { DataSource = "", ForeignKeys = false, Pooling = false }.ToString());
-        trial.Open();
-        Fill(trial, list, files);
-        StoredRules.Check(trial);
-        return Copy(trial, store, own);
+        try
+        {
+            using SqliteConnection trial = new(new SqliteConnectionStringBuilder { DataSource = "", ForeignKeys = false, Pooling = false }.ToString());
+            trial.Open();
+            Fill(trial, list, files);
+            StoredRules.Check(trial);
+            return Copy(trial, store, own);
+        }
+        catch (SqliteException problem)
+        {
+            // No room for the trial, most likely.
+            throw StoreException.Of(problem, "The database in which rows are tried");
+        }
     }
 
     /// <summary>Refuses a store that holds anything, in the bin too.</summary>
@@ -107,7 +118,7 @@ public static class StoreImport
             {
                 throw Refused($"Line {line} of \"{entry}\" is no row of \"{table.Name}\".", problem);
             }
-            catch (SqliteException problem)
+            catch (SqliteException problem) when (problem.SqliteErrorCode == Constraint)
             {
                 throw Refused($"Line {line} of \"{entry}\" breaks a rule of the store ({problem.Message}).", problem);
             }
