@@ -30,7 +30,7 @@ public enum DesignChangeKind
 public sealed record DesignChange(string Path, DesignChangeKind Kind, string Meaning, string Unit, string Old, string New, double? OldValue, double? NewValue)
 {
     /// <summary>Change in per cent of the first; null where that says nothing.</summary>
-    public double? Percent => OldValue is double old && NewValue is double now && old is not 0 ? 100 * (now - old) / Math.Abs(old) : null;
+    public double? Percent => OldValue is double old && NewValue is double now && old is not 0 && Unit is not ("%" or "°C") ? 100 * (now - old) / Math.Abs(old) : null;
 }
 
 /// <summary>In what two designs differ, field by field.</summary>

@@ -12,7 +12,10 @@ public sealed record ResultChange(string Key, ResultGroup Group, string Name, Re
     public double? Change => Old?.Value is double old && New?.Value is double now ? New.Rounded(now) - Old.Rounded(old) : null;
 
     /// <summary>Change in per cent of the first; null where that says nothing.</summary>
-    public double? Percent => Change is double change && Old!.Rounded(Old.Value!.Value) is var old and not 0 ? 100 * change / Math.Abs(old) : null;
+    public double? Percent => Change is double change && !IsShare(Old!.Unit) && Old.Rounded(Old.Value!.Value) is var old and not 0 ? 100 * change / Math.Abs(old) : null;
+
+    // Per cent of per cent confuse, and degrees Celsius have no zero of their own.
+    private static bool IsShare(string unit) => unit.StartsWith('%') || unit == "°C";
 
     /// <summary>Whether a verdict changed its state.</summary>
     public bool TurnsVerdict => Group is ResultGroup.Verdicts && !string.Equals(Old?.Word, New?.Word, StringComparison.Ordinal);

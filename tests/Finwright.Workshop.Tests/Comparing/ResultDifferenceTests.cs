@@ -40,6 +40,17 @@ public sealed class ResultDifferenceTests
     }
 
     [Theory]
+    [InlineData("g", 10.0)]
+    [InlineData("%", null)]
+    [InlineData("% of the pores", null)]
+    [InlineData("°C", null)]
+    public void Of_shares_and_temperatures_gives_no_per_cent(string unit, double? percent)
+    {
+        ResultLine line = Plastic with { Unit = unit };
+        Assert.Equal(percent, Assert.Single(ResultDifference.Of(Results(line), Results(line with { Value = 220 }))).Percent);
+    }
+
+    [Theory]
     [InlineData("left", "right", true)]
     [InlineData("left", "left", false)]
     public void Of_words_differ_by_their_letters(string one, string other, bool differs)
