@@ -85,7 +85,8 @@ public static class OutlinePairFigure
         if (Math.Abs(best.Out) <= hair)
             best = letter == First ? (0, own.Span / 2, own.Outline.LeadingEdge(own.Span / 2), -1) : (0, own.Span / 2, own.Outline.TrailingEdge(own.Span / 2), 1);
         DataPoint edge = place(best.X, best.Depth);
-        double x = edge.X + outward * best.Side * LetterAway;
+        // Within, an edge that leans comes close to a corner of the letter.
+        double x = edge.X + outward * best.Side * (outward > 0 ? LetterAway : 1.7 * LetterAway);
         if (outward < 0)
             paper.Box(x - LetterBox / 2, edge.Y - LetterBox / 2, LetterBox, LetterBox, FigureSheet.Paper);
         paper.Text(x, edge.Y, letter, colour, HorizontalAlignment.Center, isBold: true);

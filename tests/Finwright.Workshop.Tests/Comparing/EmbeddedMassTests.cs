@@ -1,7 +1,6 @@
 using Finwright.Assessment;
 using Finwright.Geometry;
 using Finwright.Geometry.Features;
-using Finwright.Geometry.FromDesign;
 using Finwright.Numerics;
 using Finwright.Workshop.Comparing;
 
@@ -33,7 +32,7 @@ public sealed class EmbeddedMassTests
     public void Of_a_fin_whose_solids_were_not_reached_is_not_known()
     {
         using Assessor assessor = new();
-        Assert.Null(EmbeddedMass.Of(assessor.Assess(SampleFins.Design(), AssessmentDepth.Shape)));
+        Assert.Null(EmbeddedMass.Of(assessor.Assess(SampleFins.Design(), AssessmentDepth.Shape, cancellation: TestContext.Current.CancellationToken)));
     }
 
     private static void Holds(double grams, PlacedFeature feature)
