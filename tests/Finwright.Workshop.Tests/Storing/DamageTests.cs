@@ -85,6 +85,23 @@ public sealed class DamageTests
         Assert.Equal(Filled.Value, File.ReadAllBytes(place.File));
     }
 
+    [Theory]
+    [MemberData(nameof(MigrationTests.Earlier), MemberType = typeof(MigrationTests))]
+    public void A_store_of_an_earlier_program_is_rescued_and_brought_up_to_date(int version)
+    {
+        using TemporaryStore place = new();
+        EarlierStore.Make(place, version);
+        string target = Path.Combine(place.Folder, "rescued.finstore");
+        RescueReport report = StoreRescue.Write(place.File, target);
+        Assert.Equal(0, report.Lost);
+        using WorkshopStore store = WorkshopStore.Open(target);
+        Assert.Null(LookAt(store));
+        Revision revision = Assert.Single(store.Shelf.Revisions(4));
+        // Its hash was made up, so that it does not match.
+        Assert.Equal((7, StoreRescue.ChangedText + "first", EarlierStore.Text), (revision.Id, revision.Note, store.Shelf.Text(7)));
+        Assert.Equal((version >= 2 ? 1 : 0, version >= 3 ? 1 : 0), (store.Builds.List().Count, store.Outings.List().Count));
+    }
+
     [Fact]
     public void Changes_in_the_log_beside_a_store_are_rescued_too_and_unfinished_ones_are_not()
     {

@@ -33,6 +33,38 @@ public sealed class KillTests
         Assert.True(done.Count > 2 * Rounds, $"Only {done.Count} changes in {killed} lives.");
     }
 
+    [Fact]
+    public async Task A_killed_upgrade_is_made_whole_or_not_at_all()
+    {
+        await Task.WhenAll(Enumerable.Range(0, 12).Select(async i =>
+        {
+            using TemporaryStore place = new();
+            EarlierStore.Make(place, version: 2);
+            using (Process process = OtherProgram.Start("look and try to change", place.File, ""))
+            {
+                // Together they start slowly; the upgrade lies somewhere in the second half of this.
+                await Task.Delay(100 + 60 * i, TestContext.Current.CancellationToken);
+                process.Kill();
+                await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+            }
+
+            using WorkshopStore store = place.Open();
+            Assert.Null(store.Refusal);
+            Assert.Equal(EarlierStore.Text, store.Shelf.Text(7));
+            Assert.Equal("Old one", Assert.Single(store.Builds.List()).Name);
+            Assert.Single(store.Bench.List());
+            store.Connection.Database.IsSound();
+            // A copy that was not finished does not bear the name of one.
+            Assert.All(place.Files.Where(file => file.Contains(".version-2-", StringComparison.Ordinal) && !file.EndsWith(".partial", StringComparison.Ordinal) && !file.EndsWith("-journal", StringComparison.Ordinal)), file =>
+            {
+                using SqliteConnection copy = new($"Data Source={Path.Combine(place.Folder, file)};Mode=ReadOnly;Pooling=False");
+                copy.Open();
+                copy.IsSound();
+                Assert.Equal("Old one", copy.Scalar("SELECT name FROM build"));
+            });
+        }));
+    }
+
     /// <summary>Starts a writer, and kills it some moments after its first word, or while it still opens the store.</summary>
     /// <returns>What it was told done.</returns>
     private static async Task<IReadOnlyList<string>> Killed(string store, uint round, int writer)

@@ -66,6 +66,30 @@ public sealed class WorkshopStoreTests
         Assert.Empty(store.Shelf.List());
     }
 
+    [Theory]
+    [InlineData("a ?#%20;='\"é|x")]
+    [InlineData("file:workshop.finstore")]
+    [InlineData(":memory:")]
+    [InlineData("|DataDirectory|")]
+    [InlineData(" workshop ")]
+    public void A_store_lies_where_it_was_asked_for_whatever_its_name(string name)
+    {
+        using TemporaryStore place = new();
+        string file = Path.Combine(place.Folder, name, name);
+        for (int i = 0; i < 2; i++)
+        {
+            using WorkshopStore store = WorkshopStore.Open(file);
+            store.Outings.Add(new() { SailedOn = new(2027, 5, 1) }, null);
+            Assert.Equal(i + 1, store.Outings.List().Count);
+        }
+
+        Assert.Equal([file], Directory.EnumerateFiles(place.Folder, "*", SearchOption.AllDirectories), StringComparer.Ordinal);
+        using (WorkshopStore store = WorkshopStore.Open(file))
+            StoreBackup.Write(store, file + " copy");
+        using WorkshopStore copy = WorkshopStore.Open(file + " copy");
+        Assert.Equal(2, copy.Outings.List().Count);
+    }
+
     [Fact]
     public void A_store_that_is_not_there_is_empty_and_is_not_made_by_looking()
     {
