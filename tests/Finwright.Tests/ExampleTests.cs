@@ -17,7 +17,7 @@ public sealed class ExampleTests : IDisposable
     public static TheoryData<string> Help =>
     [
         .. ((ProgramCommand[])[new NewCommand(), new CheckCommand(), new PackCommand(), new PapersCommand(), new WaterCommand(), new StrengthCommand(), new BenchCommand(), new BenchFitCommand(), new MaterialsCommand(), new SectionCommand(), new SchemaCommand(),
-            new PrintCommand(), new MotionCommand(), new PourCommand(), new CureCommand(), new CureSlabCommand(), new ResinsCommand(), new ResinsFitCommand(), new PlanCommand(), new OutingMeasureCommand()])
+            new PrintCommand(), new MotionCommand(), new PourCommand(), new CureCommand(), new CureSlabCommand(), new ResinsCommand(), new ResinsFitCommand(), new PlanCommand(), new CompareCommand(), new OutingMeasureCommand()])
             .Select(command => command.Example["finwright ".Length..].Split(" > ")[0])
             // Once is enough for what the README shows too.
             .Except(File.ReadLines(Path.Combine(Root, "README.md")).Select(line => line.Replace(Start, "", StringComparison.Ordinal)), StringComparer.Ordinal),
@@ -50,6 +50,8 @@ public sealed class ExampleTests : IDisposable
         // The design that "new" writes in an earlier line of the page.
         if (words[0] != "new" && Array.Exists(words, word => word == _folder["my-fin.fin.json"]))
             Assert.Equal(ExitCode.Good, ProgramRun.Of("new", _folder["my-fin.fin.json"], "--demo", "sandbar-delta").ExitCode);
+        if (Array.Exists(words, word => word == _folder["my-other.fin.json"]))
+            Assert.Equal(ExitCode.Good, ProgramRun.Of("new", _folder["my-other.fin.json"], "--demo", "fairway-upright").ExitCode);
         if (Array.Exists(words, word => word == _folder["my-fin.readings.csv"]))
             File.Copy(Path.Combine(Root, "examples", "sandbar-delta.readings.csv"), _folder["my-fin.readings.csv"]);
         if (Array.Exists(words, word => word == _folder["my-cup.csv"]))
