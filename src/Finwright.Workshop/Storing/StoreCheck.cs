@@ -25,11 +25,22 @@ public sealed record StoreCheck(StoreContents? Contents, IReadOnlyList<Finding> 
         List<Finding> findings = [];
         if (store.Refusal is { Problem: StoreProblem.Damaged } refusal)
             findings.Add(new("store-damaged", Severity.Error, "the file", refusal.Message, refusal.Remedy));
-        Look("store-page-damaged", "the file", $"PRAGMA integrity_check({MostOfAKind})", row =>
-            row.GetString(0) == "ok" ? null : new("store-page-damaged", Severity.Error, "the file", $"The database finds: {row.GetString(0).ReplaceLineEndings(" ")}.", Rescue));
-        Look("store-reference-missing", "the file", "PRAGMA foreign_key_check", row =>
+        List<string> faults = [];
+        Look("store-page-damaged", "pages", "PRAGMA integrity_check", row =>
+        {
+            // Many faults of pages and indexes are mostly one of the disk: told together.
+            faults.AddRange(row.GetString(0).Split('\n').Where(line => line != "ok" && !line.StartsWith("***", StringComparison.Ordinal)));
+            return null;
+        });
+        if (faults.Count > 0)
+        {
+            findings.RemoveAll(finding => finding.Code == "store-page-damaged");
+            findings.Add(new("store-page-damaged", Severity.Error, "pages", $"The database's own check finds {(faults.Count == 1 ? "a fault" : $"{faults.Count} faults, the first of them")}: {faults[0]}.", Rescue));
+        }
+
+        Look("store-reference-missing", "references", "PRAGMA foreign_key_check", row =>
             new("store-reference-missing", Severity.Error, $"{row.GetString(0)} {(row.IsDBNull(1) ? "" : row.GetInt64(1).ToString(CultureInfo.InvariantCulture))}".Trim(), $"It hangs on something of {row.GetString(2)} that is not there.", Rescue));
-        Look("store-revision-changed", "revision", "SELECT revision.id, design.name || '@' || number, hash, text FROM revision LEFT JOIN design ON design.id = design_id", row =>
+        Look("store-revision-changed", "revisions", "SELECT revision.id, design.name || '@' || number, hash, text FROM revision LEFT JOIN design ON design.id = design_id", row =>
             string.Equals(Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(row.GetString(3)))), row.GetString(2), StringComparison.Ordinal)
                 ? null
                 : new("store-revision-changed", Severity.Error, $"revision {row.GetInt64(0)}", $"The text of {(row.IsDBNull(1) ? "a revision" : row.GetString(1))} is not what was kept: it does not match its hash.", Rescue));
