@@ -118,6 +118,8 @@ public sealed class CompareTests : IDisposable
         Assert.Contains($"{"plastic, g",-29}{"200",8}  {"190 to 210",-16}{"250",8}   1.25  above", run.Out, StringComparison.Ordinal);
         Assert.Contains("Which assumption was off\n  The plastic weighs 250 g against 200 (190 to 210).", run.Out, StringComparison.Ordinal);
         Assert.Contains("Readings 1, ", run.Out, StringComparison.Ordinal);
+        // The first line of the file: 10 kg at 190 mm on the leading edge, read there.
+        Assert.Contains("\n  10 kg at 190 L, 190 L, mm ", run.Out, StringComparison.Ordinal);
         Assert.Contains("Not measured: mass of the finished fin, resin poured, peak temperature, cost.", run.Out.ReplaceLineEndings(" ").Replace("     ", " ", StringComparison.Ordinal).Replace("    ", "", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.All(run.Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
     }

@@ -84,10 +84,11 @@ internal static class ReviewText
             ReviewedReadingSummary first = session.First();
             Heading(o, $"Readings {session.Key}, {first.TakenOn.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, root {Choice.Of(first.RootHold)}");
             foreach (ReviewedReadingSummary own in session)
-                Row(o, $"{own.MassKg:0.##} kg {own.AtMm:0}, {own.ReadAtMm:0} {(own.Quantity is BenchQuantity.Twist ? "twist °" : $"{Short(own.ReadChord)} mm")}", own.Reading);
+                Row(o, $"{own.MassKg:0.##} kg at {own.AtMm:0} {Letter(own.AtChord)}, {own.ReadAtMm:0} {(own.Quantity is BenchQuantity.Twist ? "twist, °" : $"{Letter(own.ReadChord)}, mm")}", own.Reading);
         }
 
-        o.WriteLine("  weight, where it hung, where it was read (mm below the hull), and what");
+        o.WriteLine("  weight, where it hung, where it was read: mm below the hull, and");
+        o.WriteLine("  L at the leading edge, M mid-chord, T at the trailing edge");
         foreach ((string what, double? mean) in (ReadOnlySpan<(string, double?)>)[("deflection", review.MeanDeflectionRatio), ("twist", review.MeanTwistRatio)])
             if (mean is double ratio)
                 o.WriteLine($"  on average the {what} is {ratio.ToString("0.00", CultureInfo.InvariantCulture)} times what was expected");
@@ -106,11 +107,12 @@ internal static class ReviewText
         o.WriteLine($"  {name,-29}{(line.Predicted is double predicted ? Number(line, predicted) : "-"),8}  {range,-16}{(line.Measured is double measured ? Number(line, measured) : "-"),8}  {ratio,5}{state}".TrimEnd());
     }
 
-    private static string Short(Design.ChordPlace place) => place switch
+    private static char Letter(Design.ChordPlace place) => place switch
     {
-        Design.ChordPlace.LeadingEdge => "lead.edge",
-        Design.ChordPlace.MidChord => "mid-chord",
-        _ => "trail.edge",
+        Design.ChordPlace.LeadingEdge => 'L',
+        Design.ChordPlace.MidChord => 'M',
+        Design.ChordPlace.TrailingEdge => 'T',
+        _ => throw new ArgumentOutOfRangeException(nameof(place), place, "Unknown place."),
     };
 
     private static string Number(ReviewedSummary line, double value) => (Math.Round(value, line.Decimals) + 0.0).ToString("F" + line.Decimals, CultureInfo.InvariantCulture);

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Finwright.Assessment.Packing;
 using Finwright.Workshop.Comparing;
+using Finwright.Workshop.Learning;
+using Finwright.Workshop.Reviewing;
 
 namespace Finwright.Terminal;
 
@@ -22,7 +24,7 @@ internal static class SideBySideText
         if (summary.Measured.Count > 0)
             Measured(streams, summary.Measured);
         // Two fins of the same batches use the same: it is said once.
-        bool isAlike = summary.First.Used.SelectMany(own => own.Calibrations).SequenceEqual(summary.Second.Used.SelectMany(own => own.Calibrations));
+        bool isAlike = summary.First.Used.Select(Told).SequenceEqual(summary.Second.Used.Select(Told));
         foreach (ComparedSideSummary side in (ComparedSideSummary[])[summary.First, summary.Second])
         {
             if (side.Review is { } review)
@@ -44,6 +46,8 @@ internal static class SideBySideText
         if (svg is not null)
             Paragraph(streams, $"Wrote {svg}: both over each other.");
     }
+
+    private static (LearnedQuantity Quantity, double Factor, double Low, double High) Told(LearnedSummary own) => (own.Quantity, own.Factor, own.Low, own.High);
 
     private static void Used(TextStreams streams, string heading, ComparedSideSummary side)
     {
