@@ -42,8 +42,9 @@ public static class DemoSeason
             foreach (DesignBundle bundle in bundles)
             {
                 BundleImport.Take(store, bundle);
+                // As when a build is entered by hand: the stock goes down.
                 foreach (BundledBuild build in bundle.Builds!.Builds)
-                    Account(store, store.Builds.Get(build.Name));
+                    BuildStock.Take(store, store.Builds.Get(build.Name));
             }
         });
         return StoreContents.Of(store);
@@ -54,14 +55,6 @@ public static class DemoSeason
         string? taken = store.Shelf.Find(bundle.Name) is { } design ? $"design \"{design.Name}\"" : bundle.Builds!.Builds.Select(build => store.Builds.Find(build.Name)).FirstOrDefault(build => build is not null) is { } build ? $"build \"{build.Name}\"" : null;
         if (taken is not null)
             throw new StoreException(StoreProblem.Wrong, $"There is a {taken} here already, and the demo season has one of that name.", "Load it into a store of its own: --store demo.finstore. Nothing was changed.");
-    }
-
-    // As when a build is entered by hand: the stock goes down, and the build costs what was taken of it.
-    private static void Account(WorkshopStore store, Build build)
-    {
-        BuildStock.Take(store, build);
-        if (BuildStock.CostOf(store, build) is (double cost, string currency))
-            store.Builds.Change(build with { Cost = Math.Round(cost, 2), Currency = currency });
     }
 
     private static DesignBundle Bundle(IReadOnlyList<SeasonRevision> revisions, IReadOnlyList<SeasonBuild> builds, IReadOnlyList<string> tags, string madeBy, CancellationToken cancellation)

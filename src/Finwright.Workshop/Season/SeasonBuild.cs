@@ -38,6 +38,9 @@ internal sealed record SeasonBuild(string Name, int Revision, DateOnly MadeOn, I
     /// <summary>Hottest reading while it cured, °C.</summary>
     public required double PeakCelsius { get; init; }
 
+    /// <summary>What it cost, euros.</summary>
+    public required double Cost { get; init; }
+
     /// <summary>What went wrong.</summary>
     public string Problems { get; init; } = "";
 
@@ -64,7 +67,7 @@ internal sealed record SeasonBuild(string Name, int Revision, DateOnly MadeOn, I
         RoomCelsius,
         BathCelsius,
         PeakCelsius,
-        Cost: null,
+        Cost,
         "EUR",
         Problems,
         Note,

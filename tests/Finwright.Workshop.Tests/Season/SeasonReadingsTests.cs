@@ -79,14 +79,14 @@ public sealed class SeasonReadingsTests
             At(10, 0.85, ChordPlace.LeadingEdge, 0.6, ChordPlace.MidChord, twists: true),
         ];
         BenchFitSummary predicted = BenchFitSummary.Of(result, asked, "test");
-        SeasonNoise noise = new((ulong)seed);
+        SeasonNoise noise = new(20 + (ulong)seed);
         List<BenchReadingLine> read = [];
         foreach ((BenchReadingLine line, ReadingSummary own) in asked.Zip(predicted.Readings))
         {
             bool twist = own.Quantity is BenchQuantity.Twist;
-            // A dial gauge shows 0.05 mm, a level 0.1 degrees.
-            double step = twist ? 0.1 : 0.05, usual = twist ? BenchReadings.UsualDegrees : BenchReadings.UsualMillimetres;
-            double off = 0.7 * noise.Normal() * Math.Sqrt(usual * usual + BenchReadings.UsualShare * BenchReadings.UsualShare * own.Before * own.Before);
+            // A dial gauge read by eye, and an electronic level.
+            double step = 0.05, usual = twist ? BenchReadings.UsualDegrees : BenchReadings.UsualMillimetres;
+            double off = (twist ? 0.3 : 0.6) * noise.Normal() * Math.Sqrt(usual * usual + BenchReadings.UsualShare * BenchReadings.UsualShare * own.Before * own.Before);
             double value = Math.Round(Math.Round((own.Before + off) / step) * step, 2);
             ReadValue reading = new(value, Math.Round(Math.Sqrt(usual * usual + BenchReadings.UsualShare * BenchReadings.UsualShare * value * value), 3));
             read.Add(line with { DeflectionMm = twist ? null : reading, TwistDegrees = twist ? reading : null });

@@ -85,6 +85,20 @@ public sealed class ArchiveTests
     }
 
     [Fact]
+    public void Refusing_a_bomb_costs_no_more_than_reading_its_headers()
+    {
+        byte[] dense = Zip(CompressionLevel.Optimal, ("a.txt", new string('x', 4 << 20))), many = Zip(CompressionLevel.Optimal, [.. Enumerable.Range(0, 20_000).Select(i => ($"{i}.txt", ""))]);
+        ArchiveLimits wide = Limits with { File = 8 << 20 };
+        foreach (byte[] file in (byte[][])[dense, many])
+        {
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            Assert.Throws<ExchangeException>(() => new ArchiveReader(new MemoryStream(file), wide));
+            // The end of the file, up to 64 kB, and the refusal itself.
+            Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 1 << 20);
+        }
+    }
+
+    [Fact]
     public void A_size_above_what_is_there_is_refused()
     {
         byte[] file = Zip(CompressionLevel.Optimal, ("a.txt", "hello hello hello hello hello hello"));
