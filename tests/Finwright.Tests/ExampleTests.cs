@@ -1,13 +1,14 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using Finwright.Commands;
-using Finwright.Commands.Outings;
+using Finwright.Commands.Store;
 using Finwright.Terminal;
 
 namespace Finwright.Tests;
 
 /// <summary>Every call that the README and the help pages show, run as it stands, with its files in a folder of its own.</summary>
-public sealed class ExampleTests : IDisposable
+public sealed partial class ExampleTests : IDisposable
 {
     private const string Start = "dotnet run --project src/Finwright -- ";
     private readonly TemporaryFolder _folder = new();
@@ -16,12 +17,22 @@ public sealed class ExampleTests : IDisposable
 
     public static TheoryData<string> Help =>
     [
-        .. ((ProgramCommand[])[new NewCommand(), new CheckCommand(), new PackCommand(), new PapersCommand(), new WaterCommand(), new StrengthCommand(), new BenchCommand(), new BenchFitCommand(), new MaterialsCommand(), new SectionCommand(), new SchemaCommand(),
-            new PrintCommand(), new MotionCommand(), new PourCommand(), new CureCommand(), new CureSlabCommand(), new ResinsCommand(), new ResinsFitCommand(), new PlanCommand(), new CompareCommand(), new OutingMeasureCommand()])
-            .Select(command => command.Example["finwright ".Length..].Split(" > ")[0])
-            // Once is enough for what the README shows too.
-            .Except(File.ReadLines(Path.Combine(Root, "README.md")).Select(line => line.Replace(Start, "", StringComparison.Ordinal)), StringComparer.Ordinal),
+        .. ProgramCommands.All.Select(command => command.Example["finwright ".Length..].Split(" > ")[0])
+            // Once is enough for what the README shows too, and for what a list shows when it is called by the word above it.
+            .Except(File.ReadLines(Path.Combine(Root, "README.md")).Select(line => line.Replace(Start, "", StringComparison.Ordinal)), StringComparer.Ordinal).Distinct(StringComparer.Ordinal),
     ];
+
+    /// <summary>What must have been done before an example works in the demo season.</summary>
+    private static readonly Dictionary<string, string[]> Before = new(StringComparer.Ordinal)
+    {
+        ["shelf delete"] = ["shelf", "add", "my-fin.fin.json", "--name", "Spare"],
+        ["built restore"] = ["built", "delete", "Eelgrass two"],
+        ["stock restore"] = ["stock", "delete", "slow laminating resin/R3"],
+        ["outing restore"] = ["outing", "delete", "1"],
+        ["bench restore"] = ["bench", "delete", "3"],
+        ["store restore"] = ["outing", "delete", "12"],
+        ["import"] = ["export", "Fairway upright", "--to", "fairway.fin-bundle.zip"],
+    };
 
     private static string Root
     {
@@ -46,24 +57,50 @@ public sealed class ExampleTests : IDisposable
 
     private void Works(string call)
     {
-        string[] words = [.. call.Split(' ').Select(Placed)];
+        string[] typed = [.. Words().Matches(call).Select(word => word.Value.Replace("\"", "", StringComparison.Ordinal))];
+        ProgramCommand command = ProgramCommands.All.Where(own => $"finwright {call} ".StartsWith(own.Call + " ", StringComparison.Ordinal)).MaxBy(own => own.Call.Length)!;
+        string[] words = [.. typed.Select(Placed)];
         // The design that "new" writes in an earlier line of the page.
-        if (words[0] != "new" && Array.Exists(words, word => word == _folder["my-fin.fin.json"]))
-            Assert.Equal(ExitCode.Good, ProgramRun.Of("new", _folder["my-fin.fin.json"], "--demo", "sandbar-delta").ExitCode);
-        if (Array.Exists(words, word => word == _folder["my-other.fin.json"]))
-            Assert.Equal(ExitCode.Good, ProgramRun.Of("new", _folder["my-other.fin.json"], "--demo", "fairway-upright").ExitCode);
-        if (Array.Exists(words, word => word == _folder["my-fin.readings.csv"]))
-            File.Copy(Path.Combine(Root, "examples", "sandbar-delta.readings.csv"), _folder["my-fin.readings.csv"]);
-        if (Array.Exists(words, word => word == _folder["my-cup.csv"]))
-            File.Copy(Path.Combine(Root, "examples", "slow-laminating.cup.csv"), _folder["my-cup.csv"]);
+        if (typed[0] != "new")
+            Have("my-fin.fin.json", DemoDesigns.Find("sandbar-delta")!);
+        Have("my-other.fin.json", DemoDesigns.Find("fairway-upright")!);
+        Have("my-fin.readings.csv", Example("sandbar-delta.readings.csv"));
+        Have("my-cup.csv", Example("slow-laminating.cup.csv"));
+        Have("my-afternoon.gpx", Example("lagoon-afternoon.gpx"));
         if (Array.Exists(words, word => word == _folder["my-plate-2.gcode"]))
             _folder.Write("my-plate-2.gcode", Tower());
-        if (Array.Exists(words, word => word == _folder["my-afternoon.gpx"]))
-            File.Copy(Path.Combine(Root, "examples", "lagoon-afternoon.gpx"), _folder["my-afternoon.gpx"]);
+        if (command is StoreCommand or StorePathCommand)
+            words = InTheSeason(words, command);
         ProgramRun run = ProgramRun.Of(words);
         // A verdict on the example's fin may fail; that is an answer.
-        Assert.True(run.ExitCode == ExitCode.Good || (words[0] is "water" or "strength" or "print" or "motion" or "pour" or "cure" or "cure-slab" or "plan" && run.ExitCode == ExitCode.Fails), run.Error + run.Out);
+        Assert.True(run.ExitCode == ExitCode.Good || (typed[0] is "water" or "strength" or "print" or "motion" or "pour" or "cure" or "cure-slab" or "plan" && run.ExitCode == ExitCode.Fails), run.Error + run.Out);
         Assert.NotEmpty(run.Out);
+
+        void Have(string name, string text)
+        {
+            if (Array.Exists(words, word => word == _folder[name]) || Before.Any(own => command.Call.EndsWith(" " + own.Key, StringComparison.Ordinal) && own.Value.Contains(name, StringComparer.Ordinal)))
+                _folder.Write(name, text);
+        }
+
+        static string Example(string name) => File.ReadAllText(Path.Combine(Root, "examples", name));
+    }
+
+    /// <summary>The words of a call that works in the store of the demo season, which is loaded first, with what must have been done before.</summary>
+    private string[] InTheSeason(string[] words, ProgramCommand command)
+    {
+        int named = Array.IndexOf(words, "--store");
+        string store = named < 0 ? _folder["workshop.finstore"] : words[named + 1];
+        if (command is not StoreDemoCommand)
+            Good("store", "demo");
+        if (Before.FirstOrDefault(own => command.Call.EndsWith(" " + own.Key, StringComparison.Ordinal)).Value is { } before)
+            Good([.. before.Select(Placed)]);
+        return named < 0 ? [.. words, "--store", store] : words;
+
+        void Good(params string[] call)
+        {
+            ProgramRun run = ProgramRun.Of([.. call, "--store", store]);
+            Assert.True(run.ExitCode == ExitCode.Good, run.Error);
+        }
     }
 
     /// <summary>A motion file of a square tower as high as a fin: not the plate of the example, which the answer then says.</summary>
@@ -75,8 +112,12 @@ public sealed class ExampleTests : IDisposable
         return text.ToString();
     }
 
+    // Words may hold blanks in quotes.
+    [GeneratedRegex("""(?:[^\s"]+|"[^"]*")+""", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Words();
+
     private string Placed(string word) =>
         word.StartsWith("examples/", StringComparison.Ordinal) ? Path.Combine(Root, word)
-        : word.StartsWith("my-", StringComparison.Ordinal) || word.StartsWith("out/", StringComparison.Ordinal) ? _folder[word.Replace('/', '-')]
+        : word.StartsWith("my-", StringComparison.Ordinal) || word.StartsWith("out/", StringComparison.Ordinal) || word.EndsWith(".finstore", StringComparison.Ordinal) || word.EndsWith(".zip", StringComparison.Ordinal) ? _folder[word.Replace('/', '-')]
         : word;
 }

@@ -26,7 +26,7 @@ internal sealed class BenchAddCommand : StoreCommand
         : base(
             "add",
             "Keep readings of the bench with the build that they were taken of.",
-            "finwright bench add \"Mudflat 21 the first\" my-fin.readings.csv --root clamped",
+            "finwright bench add \"Sandbar one\" my-fin.readings.csv --root clamped",
             changes: true) => AddAll(_build, _readings, _date, _root, _note);
 
     protected override ExitCode Run(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)

@@ -20,7 +20,7 @@ internal sealed class BenchLearnCommand : StoreCommand
         : base(
             "learn",
             "Learn from a build: stiffness of walls and core from its readings, and plastic, resin and time from what was measured while it was made. What it teaches goes into the predictions of further builds of the same filament and resin; learning again takes the place of before.",
-            "finwright bench learn \"Mudflat 21 the first\"",
+            "finwright bench learn \"Sandbar one\"",
             changes: true) => AddAll(_build, _note);
 
     protected override ExitCode Run(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)

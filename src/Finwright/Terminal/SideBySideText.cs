@@ -19,7 +19,9 @@ internal static class SideBySideText
         o.WriteLine(Wrapping.Wrap($"A {summary.First.Label}", streams.Width, 2));
         o.WriteLine(Wrapping.Wrap($"B {summary.Second.Label}", streams.Width, 2));
         o.WriteLine(Wrapping.Wrap(summary.Sentence, streams.Width));
-        Inputs(streams, summary.Inputs);
+        if (summary.Inputs.Count > 0)
+            Heading(o, "What was changed");
+        WriteInputs(streams, summary.Inputs);
         Results(streams, summary.Results);
         if (summary.Measured.Count > 0)
             Measured(streams, summary.Measured);
@@ -47,19 +49,11 @@ internal static class SideBySideText
             Paragraph(streams, $"Wrote {svg}: both over each other.");
     }
 
-    private static (LearnedQuantity Quantity, double Factor, double Low, double High) Told(LearnedSummary own) => (own.Quantity, own.Factor, own.Low, own.High);
-
-    private static void Used(TextStreams streams, string heading, ComparedSideSummary side)
+    /// <summary>Writes in which fields two designs differ, a line each.</summary>
+    /// <param name="streams">Where to.</param>
+    /// <param name="inputs">The fields.</param>
+    public static void WriteInputs(TextStreams streams, IReadOnlyList<DesignChange> inputs)
     {
-        Heading(streams.Out, heading);
-        ReviewText.WriteLearned(streams, side.Used);
-    }
-
-    private static void Inputs(TextStreams streams, IReadOnlyList<DesignChange> inputs)
-    {
-        if (inputs.Count == 0)
-            return;
-        Heading(streams.Out, "What was changed");
         foreach (DesignChange change in inputs)
         {
             string unit = change.Unit.Length > 0 ? $" {change.Unit}" : "";
@@ -71,6 +65,14 @@ internal static class SideBySideText
             };
             Item(streams, $"{change.Path["$.".Length..]}: {what}");
         }
+    }
+
+    private static (LearnedQuantity Quantity, double Factor, double Low, double High) Told(LearnedSummary own) => (own.Quantity, own.Factor, own.Low, own.High);
+
+    private static void Used(TextStreams streams, string heading, ComparedSideSummary side)
+    {
+        Heading(streams.Out, heading);
+        ReviewText.WriteLearned(streams, side.Used);
     }
 
     private static void Results(TextStreams streams, IReadOnlyList<ResultChangeSummary> results)

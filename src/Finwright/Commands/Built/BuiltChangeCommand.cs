@@ -13,7 +13,7 @@ internal sealed class BuiltChangeCommand : BuiltChange
     private readonly BuildInputs _inputs = new();
 
     public BuiltChangeCommand()
-        : base("change", "Add to what is kept of a build, or put it right. What is not given stays as it is.", "finwright built change \"Fairway one\" --peak-celsius 41 --problems \"a bubble near the tip\"") =>
+        : base("change", "Add to what is kept of a build, or put it right. What is not given stays as it is.", "finwright built change \"Fairway grey\" --peak-celsius 41 --problems \"a bubble near the tip\"") =>
         AddAll([_build, _name, .. _inputs.All]);
 
     protected override (string Did, Build Build) Change(ParseResult arguments, WorkshopStore store)

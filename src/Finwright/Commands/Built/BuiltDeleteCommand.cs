@@ -11,7 +11,7 @@ internal sealed class BuiltDeleteCommand : BuiltChange
     private readonly Argument<string> _build = Inputs.Needed("BUILD", "The build.");
 
     public BuiltDeleteCommand()
-        : base("delete", $"Take a build off the list. For {StoreBin.Days} days \"built restore\" has it back. What it took from the stock stays taken.", "finwright built delete \"Fairway one\"") =>
+        : base("delete", $"Take a build off the list. For {StoreBin.Days} days \"built restore\" has it back. What it took from the stock stays taken.", "finwright built delete \"Eelgrass two\"") =>
         AddAll(_build);
 
     protected override (string Did, Build Build) Change(ParseResult arguments, WorkshopStore store)

@@ -18,7 +18,7 @@ internal sealed class BuiltPartCommand : BuiltChange
     private readonly Option<string?> _note = Inputs.Text("--note", "text", "Anything worth remembering.");
 
     public BuiltPartCommand()
-        : base("part", "Keep when a part of a build was printed, of which filament, and what it took. What is not given stays as it is.", "finwright built part \"Fairway one\" blade --printed-on 2027-04-02 --plastic-g 150") =>
+        : base("part", "Keep when a part of a build was printed, of which filament, and what it took. What is not given stays as it is.", "finwright built part \"Fairway grey\" blade --printed-on 2027-04-02 --plastic-g 150") =>
         AddAll(_build, _part, _printedOn, _filament, _plastic, _hours, _note);
 
     protected override (string Did, Build Build) Change(ParseResult arguments, WorkshopStore store)

@@ -13,7 +13,7 @@ internal sealed class BuiltPhotoCommand : BuiltChange
     private readonly Option<string?> _caption = Inputs.Text("--caption", "text", "What it shows.");
 
     public BuiltPhotoCommand()
-        : base("photo", "Note where a photo of a build lies, and what it shows.", "finwright built photo \"Fairway one\" photos/blade.jpg --caption \"the bubble\"") =>
+        : base("photo", "Note where a photo of a build lies, and what it shows.", "finwright built photo \"Fairway grey\" photos/blade.jpg --caption \"the bubble\"") =>
         AddAll(_build, _path, _caption);
 
     protected override (string Did, Build Build) Change(ParseResult arguments, WorkshopStore store)

@@ -11,7 +11,7 @@ internal sealed class BuiltRestoreCommand : BuiltChange
     private readonly Argument<string> _build = Inputs.Needed("BUILD", "The build that was deleted.");
 
     public BuiltRestoreCommand()
-        : base("restore", "Have a deleted build back, with its parts, readings and photos.", "finwright built restore my-spare") =>
+        : base("restore", "Have a deleted build back, with its parts, readings and photos.", "finwright built restore \"Eelgrass two\"") =>
         AddAll(_build);
 
     protected override (string Did, Build Build) Change(ParseResult arguments, WorkshopStore store)

@@ -18,7 +18,7 @@ internal sealed class BuiltShowCommand : StoreCommand
         : base(
             "show",
             "Hold a build against its prediction: weight, plastic, resin, time, peak temperature, cost, and every reading of the bench, each with its range; and which assumption was off.",
-            "finwright built show \"Mudflat 21 the first\"",
+            "finwright built show \"Sandbar one\" --quick",
             changes: false) => AddAll(_build, _quick);
 
     protected override ExitCode Run(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)

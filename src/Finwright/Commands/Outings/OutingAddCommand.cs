@@ -17,7 +17,7 @@ internal sealed class OutingAddCommand : OutingChange
     private readonly OutingInputs _inputs = new();
 
     public OutingAddCommand()
-        : base("add", "Keep a time on the water: with which fin, in what wind, how it felt, and its track. More can be said later with \"outing change\".", "finwright outing add my-afternoon.gpx --build \"Fairway one\" --wind-knots 18-22 --sail-m2 5.8 --grip 4") =>
+        : base("add", "Keep a time on the water: with which fin, in what wind, how it felt, and its track. More can be said later with \"outing change\".", "finwright outing add my-afternoon.gpx --build \"Fairway grey\" --wind-knots 18-22 --sail-m2 5.8 --grip 4") =>
         AddAll([_track, .. _inputs.All]);
 
     protected override (string Did, Outing Outing) Change(ParseResult arguments, WorkshopStore store, CancellationToken cancellation)

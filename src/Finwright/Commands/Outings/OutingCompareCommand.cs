@@ -15,7 +15,7 @@ internal sealed class OutingCompareCommand : StoreCommand
     private readonly Option<bool> _positions = Inputs.Switch("--positions-only", "Work speeds out from positions even where the receiver tells its own.");
 
     public OutingCompareCommand()
-        : base("compare", "Was one fin faster? Runs of two builds with the same sail in the same wind, day by day, with the range that the runs leave.", "finwright outing compare \"Fairway one\" \"Fairway two\"", changes: false) =>
+        : base("compare", "Was one fin faster? Runs of two builds with the same sail in the same wind, day by day, with the range that the runs leave.", "finwright outing compare \"Fairway grey\" \"Fairway black\"", changes: false) =>
         AddAll(_first, _second, _positions);
 
     protected override ExitCode Run(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)

@@ -10,6 +10,7 @@ internal sealed class ShelfCommand : ShelfListing
         Add(new ShelfAddCommand());
         Add(new ShelfReviseCommand());
         Add(new ShelfShowCommand());
+        Add(new ShelfDiffCommand());
         Add(new ShelfTakeCommand());
         Add(new ShelfRenameCommand());
         Add(new ShelfTagCommand());

@@ -11,7 +11,7 @@ internal sealed class ShelfDeleteCommand : ShelfChange
     private readonly Argument<string> _name = Inputs.Needed("NAME", "The design on the shelf, with all its revisions.");
 
     public ShelfDeleteCommand()
-        : base("delete", $"Take a design off the shelf, with all its revisions. For {StoreBin.Days} days \"shelf restore\" has it back. A design that was built stays until its builds are deleted.", "finwright shelf delete my-spare") =>
+        : base("delete", $"Take a design off the shelf, with all its revisions. For {StoreBin.Days} days \"shelf restore\" has it back. A design that was built stays until its builds are deleted.", "finwright shelf delete Spare") =>
         AddAll(_name);
 
     protected override (string Did, Revision? Revision) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)

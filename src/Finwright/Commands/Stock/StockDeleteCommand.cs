@@ -11,7 +11,7 @@ internal sealed class StockDeleteCommand : StockChange
     private readonly Argument<string> _item = Inputs.Needed("ITEM", "The item, as NAME or NAME/BATCH.");
 
     public StockDeleteCommand()
-        : base("delete", $"Take an item off the list. Builds keep saying that they were made of it; for {StoreBin.Days} days \"stock restore\" has it back.", "finwright stock delete my-spool") =>
+        : base("delete", $"Take an item off the list. Builds keep saying that they were made of it; for {StoreBin.Days} days \"stock restore\" has it back.", "finwright stock delete \"carbon rod 6 mm\"") =>
         AddAll(_item);
 
     protected override (string Did, StockItem Item) Change(ParseResult arguments, WorkshopStore store)

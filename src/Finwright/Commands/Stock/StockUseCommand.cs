@@ -15,7 +15,7 @@ internal sealed class StockUseCommand : StockChange
     private readonly Option<string?> _note = Inputs.Text("--note", "text", "What for.");
 
     public StockUseCommand()
-        : base("use", "Take something from the stock by hand: rods, nuts, waste. What \"built add\" says of plastic and resin is taken by itself.", "finwright stock use \"carbon rod 6 mm\" --quantity 220 --build \"Fairway one\"") =>
+        : base("use", "Take something from the stock by hand: rods, nuts, waste. What \"built add\" says of plastic and resin is taken by itself.", "finwright stock use \"carbon rod 6 mm\" --quantity 220 --build \"Fairway grey\"") =>
         AddAll(_item, _quantity, _build, _usedOn, _note);
 
     protected override (string Did, StockItem Item) Change(ParseResult arguments, WorkshopStore store)
