@@ -1,5 +1,13 @@
+using System.Security.Cryptography;
+using System.Text;
 using Finwright.Assessment;
 using Finwright.Assessment.Stages;
+using Finwright.Design;
+using Finwright.Geometry;
+using Finwright.Making.Layers;
+using Finwright.Numerics;
+using Finwright.Strength.Materials;
+using Finwright.Water;
 using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Storing;
 
@@ -11,6 +19,8 @@ namespace Finwright.Workshop.Comparing;
 /// </summary>
 public static class Predictions
 {
+    private static readonly string Reckoner = ReckonerOf();
+
     /// <summary>The groups that <see cref="AssessmentDepth.Bench"/> gives at once.</summary>
     public static IReadOnlyList<ResultGroup> Quick { get; } = [ResultGroup.Shape, ResultGroup.Bench];
 
@@ -58,5 +68,13 @@ public static class Predictions
             store.Shelf.KeepPrediction(revision.Id, MadeBy(programVersion), results.Write());
     }
 
-    private static string MadeBy(string programVersion) => $"Finwright {programVersion}";
+    private static string MadeBy(string programVersion) => $"Finwright {programVersion} ({Reckoner})";
+
+    /// <summary>Tells apart programs of one version that may reckon otherwise, as while one is worked on: the identity of every module that reckons.</summary>
+    private static string ReckonerOf()
+    {
+        Type[] modules = [typeof(BSplineCurve), typeof(FinDesign), typeof(TriangleMesh), typeof(WaterProperties), typeof(Material), typeof(PrintSettings), typeof(Assessor), typeof(FinResults)];
+        string identities = string.Concat(modules.Select(type => type.Module.ModuleVersionId));
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(identities)))[..12];
+    }
 }

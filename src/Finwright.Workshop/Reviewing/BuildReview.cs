@@ -106,7 +106,7 @@ public sealed record BuildReview
         if (measured is { MassGrams: double fin, PlasticGrams: double plastic } && expected[ResultKeys.ResinMass] is { } resin && expected[ResultKeys.HardwareMass] is { Value: double hardware })
         {
             double doubt = Math.Sqrt(Square(MeasuringDoubt.Mass(fin)) + Square(MeasuringDoubt.Plastic(plastic)) + Square(EmbeddedMass.Spread * hardware) + Square(0.01 * fin));
-            lines.Add(ReviewLine.Of(ResultKeys.ResinMass, "resin in the fin, by weight", "g", 0, resin, fin - plastic - hardware, _ => doubt));
+            lines.Add(ReviewLine.Of(ResultKeys.ResinMass, "resin in the fin, weighed", "g", 0, resin, fin - plastic - hardware, _ => doubt));
         }
 
         lines.Add(ReviewLine.Of(ResultKeys.PrintTime, "time on the printer", "h", 1, expected[ResultKeys.PrintTime], measured.PrintHours, MeasuringDoubt.Time));

@@ -83,6 +83,10 @@ public sealed class WorkshopStore : IDisposable
     /// <param name="work">The changes.</param>
     public void Together(Action work) => _connection.Change(work);
 
+    /// <inheritdoc cref="Together(Action)"/>
+    /// <returns>What the work gave.</returns>
+    public T Together<T>(Func<T> work) => _connection.Change(work);
+
     /// <summary>Has a deleted thing back.</summary>
     /// <param name="kind">What it is.</param>
     /// <param name="id">Its number among things of its kind.</param>

@@ -39,14 +39,16 @@ internal sealed class ComparedInput(WorkshopStore store, Assessor assessor, bool
         return word.StartsWith(BuildWord, StringComparison.OrdinalIgnoreCase) ? OfBuild(BuildOf(store, word)) : OfRevision(store.Shelf.Get(Reference.Parse(word)));
     }
 
-    /// <summary>Results of a revision without calibrations.</summary>
+    /// <summary>Results of a revision without calibrations. Quick ones are worked out anew, so that both sides have the same lines.</summary>
     public FinResults ResultsOf(Revision revision) => isQuick
-        ? KeptOrQuick(revision).Only(Predictions.Quick)
+        ? QuickOf(revision)
         : Predictions.Of(store, revision, assessor, ProgramVersion.Text, progress, cancellation);
 
     /// <summary>Results of a revision as they are kept, else what is worked out at once.</summary>
     public FinResults KeptOrQuick(Revision revision) =>
-        Predictions.Kept(store, revision, ProgramVersion.Text) ?? FinResults.Of(Assess(store.Shelf.Read(revision.Id), AssessmentDepth.Bench)).Only(Predictions.Quick);
+        Predictions.Kept(store, revision, ProgramVersion.Text) ?? QuickOf(revision);
+
+    private FinResults QuickOf(Revision revision) => FinResults.Of(Assess(store.Shelf.Read(revision.Id), AssessmentDepth.Bench)).Only(Predictions.Quick);
 
     private ComparedSide OfFile(string file)
     {

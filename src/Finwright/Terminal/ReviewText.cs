@@ -19,7 +19,7 @@ internal static class ReviewText
         string of = string.Join(", ", new[] { review.Filament, review.Resin }.Where(batch => batch.Length > 0));
         o.WriteLine(Wrapping.Wrap($"Made of {review.Revision}{(review.MadeOn is DateOnly day ? $", finished on {day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}" : "")}{(of.Length > 0 ? $"; {of}" : "")}. {review.Sentence}", streams.Width));
         o.WriteLine();
-        o.WriteLine($"  {"",-31}{"expected",8}  {"range",-16}{"measured",8}  ratio");
+        o.WriteLine($"  {"",-29}{"expected",8}  {"range",-16}{"measured",8}  ratio");
         foreach (ReviewedSummary line in review.Lines)
             Row(o, line.Unit.Length > 0 ? $"{line.Name}, {line.Unit}" : line.Name, line);
         if (review.Readings.Count > 0)
@@ -104,7 +104,7 @@ internal static class ReviewText
             ReviewState.Above => "  above",
             _ => "",
         };
-        o.WriteLine($"  {name,-31}{(line.Predicted is double predicted ? Number(line, predicted) : "-"),8}  {range,-16}{(line.Measured is double measured ? Number(line, measured) : "-"),8}  {ratio,5}{state}".TrimEnd());
+        o.WriteLine($"  {name,-29}{(line.Predicted is double predicted ? Number(line, predicted) : "-"),8}  {range,-16}{(line.Measured is double measured ? Number(line, measured) : "-"),8}  {ratio,5}{state}".TrimEnd());
     }
 
     private static char Letter(Design.ChordPlace place) => place switch

@@ -36,7 +36,7 @@ public sealed class PredictionsTests : IDisposable
         Predictions.Keep(store, revision, Version, Results);
         Assert.NotNull(Predictions.Kept(store, revision, Version));
         Assert.Null(Predictions.Kept(store, revision, "1.2.4"));
-        store.Shelf.KeepPrediction(revision.Id, $"Finwright {Version}", "{}");
+        store.Shelf.KeepPrediction(revision.Id, store.Shelf.Prediction(revision.Id)!.MadeBy, "{}");
         Assert.Null(Predictions.Kept(store, revision, Version));
         // Working it out begins, and is stopped; nothing is kept then.
         using Assessor assessor = new();

@@ -207,7 +207,7 @@ public sealed class BuildReviewTests : IDisposable
         _shop.Measure(one, lines);
         _shop.Measure(two, [lines[0] with { DeflectionMm = new(2 * lines[0].DeflectionMm!.Value.Value, 0.03), TwistDegrees = null }, lines[1] with { MassKg = 20 }, lines[2] with { ReadAtMm = 10 }]);
         IReadOnlyList<MeasuredPair> pairs = MeasuredDifference.Of(BuildReview.Of(_shop.Store, one, WorkshopOfTests.Predicted(), _shop.Assessor, cancellation: TestContext.Current.CancellationToken), BuildReview.Of(_shop.Store, two, WorkshopOfTests.Predicted(), _shop.Assessor, cancellation: TestContext.Current.CancellationToken));
-        Assert.Equal([("mass of the finished fin", true), ("plastic", false), ("resin in the fin, by weight", true)], pairs.Take(3).Select(pair => (pair.Name, pair.IsBeyondDoubt)));
+        Assert.Equal([("mass of the finished fin", true), ("plastic", false), ("resin in the fin, weighed", true)], pairs.Take(3).Select(pair => (pair.Name, pair.IsBeyondDoubt)));
         MeasuredPair bent = Assert.Single(pairs.Skip(3));
         Assert.Equal(100, bent.Percent!.Value, 1e-9);
         Assert.True(bent.IsBeyondDoubt);

@@ -17,11 +17,15 @@ internal sealed class BuiltAddCommand : BuiltChange
         : base("add", "Keep that a fin was built: of which revision, of which batches, what it took and weighs. More can be said later with \"built change\".", "finwright built add \"Fairway upright\" --plastic-g 186 --resin-ml 190 --mass-g 412") =>
         AddAll([_design, _name, .. _inputs.All]);
 
-    protected override (string Did, Build Build) Change(ParseResult arguments, WorkshopStore store)
+    protected override (string Did, Build About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Revision revision = store.Shelf.Get(Reference.Parse(arguments.GetRequiredValue(_design)));
-        Build build = store.Builds.Add(_inputs.Into(new() { RevisionId = revision.Id, Name = arguments.GetValue(_name) ?? FreeName(store, revision.DesignName) }, arguments, store));
-        BuildStock.Take(store, build);
+        Build build = store.Together(() =>
+        {
+            Build added = store.Builds.Add(_inputs.Into(new() { RevisionId = revision.Id, Name = arguments.GetValue(_name) ?? FreeName(store, revision.DesignName) }, arguments, store));
+            BuildStock.Take(store, added);
+            return added;
+        });
         return ($"Kept {ShelfText.Typed(build.Name)}, built of {build.Revision}.", build);
     }
 

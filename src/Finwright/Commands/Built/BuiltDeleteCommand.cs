@@ -14,7 +14,7 @@ internal sealed class BuiltDeleteCommand : BuiltChange
         : base("delete", $"Take a build off the list. For {StoreBin.Days} days \"built restore\" has it back. What it took from the stock stays taken.", "finwright built delete \"Eelgrass two\"") =>
         AddAll(_build);
 
-    protected override (string Did, Build Build) Change(ParseResult arguments, WorkshopStore store)
+    protected override (string Did, Build About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Build build = store.Builds.Get(arguments.GetRequiredValue(_build));
         store.Builds.Delete(build.Id);

@@ -21,20 +21,24 @@ internal sealed class BuiltPartCommand : BuiltChange
         : base("part", "Keep when a part of a build was printed, of which filament, and what it took. What is not given stays as it is.", "finwright built part \"Fairway grey\" blade --printed-on 2027-04-02 --plastic-g 150") =>
         AddAll(_build, _part, _printedOn, _filament, _plastic, _hours, _note);
 
-    protected override (string Did, Build Build) Change(ParseResult arguments, WorkshopStore store)
+    protected override (string Did, Build About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Build build = store.Builds.Get(arguments.GetRequiredValue(_build));
         string name = arguments.GetRequiredValue(_part).Trim();
         BuildPart before = store.Builds.Parts(build.Id).FirstOrDefault(part => string.Equals(part.Part, name, StringComparison.OrdinalIgnoreCase)) ?? new(name, null, null, null, null, "");
-        store.Builds.Keep(build.Id, before with
+        BuildPart after = before with
         {
             PrintedOn = arguments.GetValue(_printedOn) ?? before.PrintedOn,
             FilamentId = arguments.GetValue(_filament) is string filament ? BuildInputs.Item(store, filament, StockKind.Filament, _filament) : before.FilamentId,
             PlasticGrams = Inputs.Within(arguments, _plastic, 0, 5000) ?? before.PlasticGrams,
             PrintHours = Inputs.Within(arguments, _hours, 0, 500) ?? before.PrintHours,
             Note = arguments.GetValue(_note) ?? before.Note,
+        };
+        store.Together(() =>
+        {
+            store.Builds.Keep(build.Id, after);
+            BuildStock.Take(store, build);
         });
-        BuildStock.Take(store, build);
         return ($"Kept the part {ShelfText.Typed(before.Part)} of {ShelfText.Typed(build.Name)}.", build);
     }
 }

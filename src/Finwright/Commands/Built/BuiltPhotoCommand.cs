@@ -16,7 +16,7 @@ internal sealed class BuiltPhotoCommand : BuiltChange
         : base("photo", "Note where a photo of a build lies, and what it shows.", "finwright built photo \"Fairway grey\" photos/blade.jpg --caption \"the bubble\"") =>
         AddAll(_build, _path, _caption);
 
-    protected override (string Did, Build Build) Change(ParseResult arguments, WorkshopStore store)
+    protected override (string Did, Build About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Build build = store.Builds.Get(arguments.GetRequiredValue(_build));
         string path = arguments.GetRequiredValue(_path);

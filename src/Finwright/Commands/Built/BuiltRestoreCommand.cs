@@ -14,7 +14,7 @@ internal sealed class BuiltRestoreCommand : BuiltChange
         : base("restore", "Have a deleted build back, with its parts, readings and photos.", "finwright built restore \"Eelgrass two\"") =>
         AddAll(_build);
 
-    protected override (string Did, Build Build) Change(ParseResult arguments, WorkshopStore store)
+    protected override (string Did, Build About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         string name = arguments.GetRequiredValue(_build).Trim();
         if (store.Builds.Find(name) is { } there)

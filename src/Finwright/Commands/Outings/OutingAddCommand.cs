@@ -20,7 +20,7 @@ internal sealed class OutingAddCommand : OutingChange
         : base("add", "Keep a time on the water: with which fin, in what wind, how it felt, and its track. More can be said later with \"outing change\".", "finwright outing add my-afternoon.gpx --build \"Fairway grey\" --wind-knots 18-22 --sail-m2 5.8 --grip 4") =>
         AddAll([_track, .. _inputs.All]);
 
-    protected override (string Did, Outing Outing) Change(ParseResult arguments, WorkshopStore store, CancellationToken cancellation)
+    protected override (string Did, Outing About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         DateOnly? day = _inputs.Date(arguments);
         if (arguments.GetValue(_track) is not string file)

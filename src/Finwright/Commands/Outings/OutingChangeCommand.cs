@@ -15,7 +15,7 @@ internal sealed class OutingChangeCommand : OutingChange
         : base("change", "Correct or add what is said of an outing; what is not given stays, and so does its track.", "finwright outing change 1 --spin-outs 2 --note \"let go in the chop\"") =>
         AddAll([_number, .. _inputs.All]);
 
-    protected override (string Did, Outing Outing) Change(ParseResult arguments, WorkshopStore store, CancellationToken cancellation)
+    protected override (string Did, Outing About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         if (!_inputs.SaysSomething(arguments))
             throw new WrongInputException("Nothing is given to change.", "Give at least one option; \"finwright outing change --help\" lists them.");

@@ -14,7 +14,7 @@ internal sealed class OutingDeleteCommand : OutingChange
         : base("delete", $"Take an outing and its track off the list. For {StoreBin.Days} days \"outing restore\" has it back.", "finwright outing delete 1") =>
         AddAll(_number);
 
-    protected override (string Did, Outing Outing) Change(ParseResult arguments, WorkshopStore store, CancellationToken cancellation)
+    protected override (string Did, Outing About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Outing outing = store.Outings.Get(arguments.GetValue(_number));
         store.Outings.Delete(outing.Id);

@@ -14,7 +14,7 @@ internal sealed class OutingRestoreCommand : OutingChange
         : base("restore", "Have a deleted outing back, with its track.", "finwright outing restore 1") =>
         AddAll(_number);
 
-    protected override (string Did, Outing Outing) Change(ParseResult arguments, WorkshopStore store, CancellationToken cancellation)
+    protected override (string Did, Outing About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Outing outing = store.Outings.Get(arguments.GetValue(_number));
         store.Outings.Restore(outing.Id);

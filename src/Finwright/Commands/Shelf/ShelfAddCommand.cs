@@ -18,7 +18,7 @@ internal sealed class ShelfAddCommand : ShelfChange
         : base("add", "Put a design onto the shelf, as the first revision of a new design. Files that it names are taken into it.", "finwright shelf add my-fin.fin.json --name my-first --tags weed,first") =>
         AddAll(_file, _name, _note, _tags, _from);
 
-    protected override (string Did, Revision? Revision) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
+    protected override (string Did, Revision? About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         ShelfEntry entry = ShelvedInput.Read(arguments.GetRequiredValue(_file), arguments.GetValue(_note) ?? "", streams, cancellation);
         long? parent = arguments.GetValue(_from) is string from ? store.Shelf.Get(Reference.Parse(from)).Id : null;

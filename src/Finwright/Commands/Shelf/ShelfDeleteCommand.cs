@@ -14,7 +14,7 @@ internal sealed class ShelfDeleteCommand : ShelfChange
         : base("delete", $"Take a design off the shelf, with all its revisions. For {StoreBin.Days} days \"shelf restore\" has it back. A design that was built stays until its builds are deleted.", "finwright shelf delete Spare") =>
         AddAll(_name);
 
-    protected override (string Did, Revision? Revision) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
+    protected override (string Did, Revision? About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Revision latest = LatestOf(store, arguments.GetRequiredValue(_name));
         store.Shelf.Delete(latest.DesignId);

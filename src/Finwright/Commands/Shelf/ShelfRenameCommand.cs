@@ -15,7 +15,7 @@ internal sealed class ShelfRenameCommand : ShelfChange
         : base("rename", "Give a design on the shelf another name. Its revisions and builds stay with it.", "finwright shelf rename \"Fairway upright\" \"Fairway 36\"") =>
         AddAll(_name, _new);
 
-    protected override (string Did, Revision? Revision) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
+    protected override (string Did, Revision? About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Revision before = LatestOf(store, arguments.GetRequiredValue(_name));
         store.Shelf.Rename(before.DesignId, arguments.GetRequiredValue(_new));

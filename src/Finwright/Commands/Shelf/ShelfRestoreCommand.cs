@@ -14,7 +14,7 @@ internal sealed class ShelfRestoreCommand : ShelfChange
         : base("restore", "Have a deleted design back; or keep an old revision once more, as the latest. Nothing that came between is lost.", "finwright shelf restore \"Fairway upright@1\"") =>
         AddAll(_name);
 
-    protected override (string Did, Revision? Revision) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
+    protected override (string Did, Revision? About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Reference reference = Reference.Parse(arguments.GetRequiredValue(_name));
         if (reference.Number is not null)

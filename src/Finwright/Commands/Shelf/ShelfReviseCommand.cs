@@ -16,7 +16,7 @@ internal sealed class ShelfReviseCommand : ShelfChange
         : base("revise", "Keep a design file as the next revision of a design on the shelf. Earlier revisions stay as they are.", "finwright shelf revise \"Fairway upright\" my-fin.fin.json --note \"a thinner tip\"") =>
         AddAll(_name, _file, _note);
 
-    protected override (string Did, Revision? Revision) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
+    protected override (string Did, Revision? About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Revision parent = store.Shelf.Get(Reference.Parse(arguments.GetRequiredValue(_name)));
         ShelfEntry entry = ShelvedInput.Read(arguments.GetRequiredValue(_file), arguments.GetValue(_note) ?? "", streams, cancellation);

@@ -15,7 +15,7 @@ internal sealed class ShelfTagCommand : ShelfChange
         : base("tag", "Give a design on the shelf the words to find it by.", "finwright shelf tag \"Fairway upright\" slalom,estuary") =>
         AddAll(_name, _tags);
 
-    protected override (string Did, Revision? Revision) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
+    protected override (string Did, Revision? About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         Revision latest = LatestOf(store, arguments.GetRequiredValue(_name));
         IReadOnlyList<string> tags = Inputs.Words(arguments.GetRequiredValue(_tags));

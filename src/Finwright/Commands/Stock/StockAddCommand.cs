@@ -16,7 +16,7 @@ internal sealed class StockAddCommand : StockChange
         : base("add", "Add a purchase to the stock: a spool, a can, a rod, a bag of nuts.", "finwright stock add filament \"white PETG\" --batch W3 --quantity 1000 --price 22 --currency EUR") =>
         AddAll([_kind, _name, .. _inputs.All]);
 
-    protected override (string Did, StockItem Item) Change(ParseResult arguments, WorkshopStore store)
+    protected override (string Did, StockItem About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         string word = arguments.GetRequiredValue(_kind);
         StockKind kind = Choice.Find<StockKind>(word) ?? throw new WrongInputException($"There is no kind \"{Inputs.Shorten(word)}\".", $"Give one of {string.Join(", ", Choice.All<StockKind>())}.");

@@ -16,7 +16,7 @@ internal sealed class StockChangeCommand : StockChange
         : base("change", "Put right what is kept of an item in stock. What is not given stays as it is.", "finwright stock change \"grey PETG\" --opened-on 2027-04-18") =>
         AddAll([_item, _name, .. _inputs.All]);
 
-    protected override (string Did, StockItem Item) Change(ParseResult arguments, WorkshopStore store)
+    protected override (string Did, StockItem About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         StockItem before = store.Stock.Get(arguments.GetRequiredValue(_item));
         StockItem after = _inputs.Into(before with { Name = arguments.GetValue(_name)?.Trim() ?? before.Name }, arguments);

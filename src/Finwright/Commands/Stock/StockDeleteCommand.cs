@@ -14,7 +14,7 @@ internal sealed class StockDeleteCommand : StockChange
         : base("delete", $"Take an item off the list. Builds keep saying that they were made of it; for {StoreBin.Days} days \"stock restore\" has it back.", "finwright stock delete \"carbon rod 6 mm\"") =>
         AddAll(_item);
 
-    protected override (string Did, StockItem Item) Change(ParseResult arguments, WorkshopStore store)
+    protected override (string Did, StockItem About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         StockItem item = store.Stock.Get(arguments.GetRequiredValue(_item));
         store.Stock.Delete(item.Id);

@@ -15,7 +15,7 @@ internal sealed class StockRestoreCommand : StockChange
         : base("restore", "Have a deleted item of the stock back.", "finwright stock restore 3") =>
         AddAll(_number);
 
-    protected override (string Did, StockItem Item) Change(ParseResult arguments, WorkshopStore store)
+    protected override (string Did, StockItem About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         string text = arguments.GetRequiredValue(_number);
         if (!long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out long number))

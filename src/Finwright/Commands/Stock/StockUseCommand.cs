@@ -18,7 +18,7 @@ internal sealed class StockUseCommand : StockChange
         : base("use", "Take something from the stock by hand: rods, nuts, waste. What \"built add\" says of plastic and resin is taken by itself.", "finwright stock use \"carbon rod 6 mm\" --quantity 220 --build \"Fairway grey\"") =>
         AddAll(_item, _quantity, _build, _usedOn, _note);
 
-    protected override (string Did, StockItem Item) Change(ParseResult arguments, WorkshopStore store)
+    protected override (string Did, StockItem About) Change(ParseResult arguments, WorkshopStore store, TextStreams streams, CancellationToken cancellation)
     {
         StockItem item = store.Stock.Get(arguments.GetRequiredValue(_item));
         double quantity = Inputs.Within(arguments, _quantity, -1e6, 1e6) ?? throw new WrongInputException("How much was used is not said.", "Give it, for example --quantity 120.");
