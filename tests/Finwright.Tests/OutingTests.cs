@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Reflection;
 using System.Text;
 using System.Text.Json;
-using Finwright.Commands;
 using Finwright.Commands.Outings;
 using Finwright.Terminal;
 
@@ -143,20 +142,6 @@ public sealed class OutingTests : IDisposable
     }
 
     [Fact]
-    public void Every_example_works_in_its_turn()
-    {
-        Builds();
-        File.WriteAllText(_folder["my-afternoon.gpx"], Track(14, 13, 12, 13, 12));
-        foreach (ProgramCommand command in (ProgramCommand[])[new OutingMeasureCommand(), new OutingAddCommand(), new OutingListCommand(), new OutingShowCommand(), new OutingChangeCommand(), new OutingCompareCommand(), new OutingDeleteCommand(), new OutingRestoreCommand(), new OutingCommand()])
-        {
-            string[] words = [.. Words(command.Example)];
-            Assert.Equal("finwright", words[0]);
-            Assert.NotEmpty(Good([.. words[1..].Select(word => word.StartsWith("my-", StringComparison.Ordinal) ? _folder[word] : word)]).Out);
-            Assert.All(ProgramRun.Of([.. words.Skip(1).Take(2), "--help"]).Out.Split('\n'), line => Assert.True(line.Length <= 80, line));
-        }
-    }
-
-    [Fact]
     public void Every_field_of_the_answers_is_explained()
     {
         DirectoryInfo folder = new(AppContext.BaseDirectory);
@@ -171,8 +156,6 @@ public sealed class OutingTests : IDisposable
         foreach (string field in records.SelectMany(record => record.GetProperties(BindingFlags.Public | BindingFlags.Instance)).Select(property => JsonNamingPolicy.SnakeCaseLower.ConvertName(property.Name)))
             Assert.True(document.Contains($"`{field}`", StringComparison.Ordinal) || document.Contains($"`{field}[]`", StringComparison.Ordinal), $"docs/tracks.md does not explain {field}.");
     }
-
-    private static IEnumerable<string> Words(string call) => call.Split('"').SelectMany((part, i) => i % 2 == 1 ? [part] : part.Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     private void Builds()
     {
