@@ -32,6 +32,18 @@ public sealed class ShelfTests : IDisposable
     }
 
     [Fact]
+    public void Fields_that_differ_are_told_against_the_parent_or_another_revision()
+    {
+        Good("shelf", "add", Design("Mudflat", 360));
+        Run("shelf", "diff", "Mudflat").IsRefusal();
+        Good("shelf", "revise", "Mudflat", Design("Mudflat", 340));
+        Assert.Contains("Mudflat@1 -> Mudflat@2\n  shape.outline.span_mm: 360 -> 340 mm (-5.6 %)\n", Good("shelf", "diff", "Mudflat").Out, StringComparison.Ordinal);
+        JsonElement change = Assert.Single(Good("shelf", "diff", "Mudflat@2", "Mudflat@1", "--json").Json().GetProperty("changes").EnumerateArray());
+        Assert.Equal(("$.shape.outline.span_mm", 340, 360), (change.GetProperty("path").GetString(), change.GetProperty("old_value").GetDouble(), change.GetProperty("new_value").GetDouble()));
+        Assert.Contains("No field differs", Good("shelf", "diff", "Mudflat", "Mudflat@2").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_list_is_searched_by_name_tag_and_note()
     {
         Good("shelf", "add", Design("Mudflat", 360), "--tags", "weed", "--note", "the deep one");
