@@ -4,6 +4,7 @@ using System.CommandLine.Invocation;
 using Finwright.Assessment.Packing;
 using Finwright.Assessment.Stages;
 using Finwright.Commands;
+using Finwright.Commands.Bench;
 using Finwright.Commands.Built;
 using Finwright.Commands.Exchange;
 using Finwright.Commands.Outings;

@@ -113,7 +113,7 @@ internal sealed record SeasonOuting(DateTimeOffset Start, string Place, double W
 
     /// <summary>The outing as a bundle has it.</summary>
     public BundledOuting Bundled() => new(
-        DateOnly.FromDateTime(Start.UtcDateTime), Place, WindLow, WindHigh, string.Create(CultureInfo.InvariantCulture, $"{SailM2:0.0}"), SailM2, Board, "Jorid", Grip, SpinOuts, Speed, Feel, Note, Track is null ? null : Packed(Track));
+        DateOnly.FromDateTime(Start.UtcDateTime), Place, WindLow, WindHigh, "slalom sail", SailM2, Board, "Jorid", Grip, SpinOuts, Speed, Feel, Note, Track is null ? null : Packed(Track));
 
     private static BundledTrack Packed(SeasonTrack track)
     {

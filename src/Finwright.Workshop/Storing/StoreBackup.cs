@@ -56,7 +56,7 @@ public static class StoreBackup
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             Remove(partial);
-            throw new StoreException(StoreProblem.Unreachable, $"{target} cannot be written: {problem.Message}", "Choose a folder that exists and may be written to.", problem);
+            throw new StoreException(StoreProblem.Unreachable, $"{target} cannot be written: {problem.Message.Replace(partial, target, StringComparison.Ordinal)}", "Choose a folder that exists and may be written to.", problem);
         }
     }
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Finwright.Assessment.Packing;
-using Finwright.Commands;
+using Finwright.Commands.Bench;
 
 namespace Finwright.Terminal;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Finwright.Terminal;
 
-namespace Finwright.Commands;
+namespace Finwright.Commands.Bench;
 
 /// <summary>The number of readings that a command is given.</summary>
 internal static class SessionNumber

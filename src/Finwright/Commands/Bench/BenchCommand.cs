@@ -4,7 +4,7 @@ using Finwright.Assessment.Packing;
 using Finwright.Design;
 using Finwright.Terminal;
 
-namespace Finwright.Commands;
+namespace Finwright.Commands.Bench;
 
 /// <summary>Says what a fin should do on the bench, under a known weight.</summary>
 internal sealed class BenchCommand : ProgramCommand

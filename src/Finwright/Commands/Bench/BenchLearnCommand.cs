@@ -8,7 +8,7 @@ using Finwright.Workshop.Learning;
 using Finwright.Workshop.Reviewing;
 using Finwright.Workshop.Storing;
 
-namespace Finwright.Commands;
+namespace Finwright.Commands.Bench;
 
 /// <summary>Learns from a build, so that the next prediction of its batches is better.</summary>
 internal sealed class BenchLearnCommand : StoreCommand

@@ -3,7 +3,7 @@ using Finwright.Assessment.Packing;
 using Finwright.Terminal;
 using Finwright.Workshop.Storing;
 
-namespace Finwright.Commands;
+namespace Finwright.Commands.Bench;
 
 /// <summary>Lists readings that are kept.</summary>
 internal sealed class BenchListCommand : StoreCommand

@@ -9,7 +9,7 @@ using Finwright.Workshop.Bench;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Storing;
 
-namespace Finwright.Commands;
+namespace Finwright.Commands.Bench;
 
 /// <summary>Keeps readings of the bench with a build.</summary>
 internal sealed class BenchAddCommand : StoreCommand

@@ -3,7 +3,7 @@ using Finwright.Assessment.Packing;
 using Finwright.Terminal;
 using Finwright.Workshop.Storing;
 
-namespace Finwright.Commands;
+namespace Finwright.Commands.Bench;
 
 /// <summary>Has deleted readings back.</summary>
 internal sealed class BenchRestoreCommand : StoreCommand

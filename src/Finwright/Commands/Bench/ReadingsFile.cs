@@ -2,7 +2,7 @@ using Finwright.Design;
 using Finwright.Strength.Files;
 using Finwright.Terminal;
 
-namespace Finwright.Commands;
+namespace Finwright.Commands.Bench;
 
 /// <summary>Reading a file of readings that a command is given.</summary>
 internal static class ReadingsFile

@@ -3,7 +3,7 @@ using Finwright.Strength.Files;
 using Finwright.Workshop.Bench;
 using Finwright.Workshop.Storing;
 
-namespace Finwright.Commands;
+namespace Finwright.Commands.Bench;
 
 /// <summary>Readings as they are kept. Field names are these properties in lower case with underscores.</summary>
 /// <param name="Number">Their number.</param>

@@ -6,7 +6,7 @@ using Finwright.Design;
 using Finwright.Strength.Files;
 using Finwright.Terminal;
 
-namespace Finwright.Commands;
+namespace Finwright.Commands.Bench;
 
 /// <summary>Learns from the bench how stiff walls and core really are.</summary>
 internal sealed class BenchFitCommand : ProgramCommand

@@ -5,7 +5,7 @@ using Finwright.Workshop.Bench;
 using Finwright.Workshop.Learning;
 using Finwright.Workshop.Storing;
 
-namespace Finwright.Commands;
+namespace Finwright.Commands.Bench;
 
 /// <summary>Deletes readings, and what was learned from them.</summary>
 internal sealed class BenchDeleteCommand : StoreCommand
