@@ -3,7 +3,7 @@ using Finwright.Design;
 
 namespace Finwright.Workshop.Tracks;
 
-/// <summary>Takes the faults of the recording out of a track; <see cref="TrackLimits"/> says what is taken for one.</summary>
+/// <summary>Takes the faults of the receiver out of a track; <see cref="TrackLimits"/> says what is taken for one.</summary>
 /// <remarks>
 /// In this order: clock, satellites, leaps, kind of speed, then agreement of speeds or thinning, gaps. The limit on acceleration needs runs and comes after them (<see cref="AccelerationLimit"/>).
 /// Each point is judged against the last good one, never mended.
@@ -299,5 +299,5 @@ public static class TrackCleaning
 /// <summary>What came of cleaning a track.</summary>
 /// <param name="Track">The points that can be trusted.</param>
 /// <param name="Rejections">What was left out, reason by reason.</param>
-/// <param name="Findings">What to know about the recording.</param>
+/// <param name="Findings">What to know about the track as it came.</param>
 public sealed record CleaningResult(CleanTrack Track, IReadOnlyList<Rejection> Rejections, IReadOnlyList<Finding> Findings);

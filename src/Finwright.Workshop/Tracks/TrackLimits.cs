@@ -1,6 +1,6 @@
 namespace Finwright.Workshop.Tracks;
 
-/// <summary>What is taken for possible on a track, and what for a fault of the recording.</summary>
+/// <summary>What is taken for possible on a track, and what for a fault of the receiver.</summary>
 public static class TrackLimits
 {
     /// <summary>Fastest that a windsurfer goes, m/s: 78 knots. Judgement: well above the fastest 2 s known (55 knots), below what most faults show.</summary>

@@ -74,7 +74,7 @@ public sealed record TrackMeasures
     /// <summary>What was left out, reason by reason.</summary>
     public required IReadOnlyList<Rejection> Rejections { get; init; }
 
-    /// <summary>What to know about the recording and the measures.</summary>
+    /// <summary>What to know about the track as it came and the measures.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 
     /// <summary>Measures a track.</summary>
