@@ -92,6 +92,11 @@ public sealed class ShelfTests : IDisposable
         JsonElement build = Good("built", "--json").Json().GetProperty("builds")[0];
         Assert.Equal(("Mudflat@1", 415.5, "grey PETG/B7"), (build.GetProperty("revision").GetString(), build.GetProperty("mass_g").GetDouble(), build.GetProperty("filament").GetString()));
 
+        // 210 of 1000 g at 22, 50 of 500 g at 15, 202.5 of 1000 ml at 30 euros.
+        JsonElement shown = Good("built", "show", "Mudflat 1", "--quick", "--json").Json();
+        Assert.Equal(210 * 0.022 + 50 * 0.03 + 202.5 * 0.03, shown.GetProperty("taken_from_stock").GetDouble(), 6);
+        Assert.Equal("EUR", shown.GetProperty("stock_currency").GetString());
+
         Assert.Contains("Mudflat 1", Run("shelf", "delete", "Mudflat").IsRefusal().Error, StringComparison.Ordinal);
         Good("built", "delete", "Mudflat 1");
         Good("shelf", "delete", "Mudflat");

@@ -1,6 +1,7 @@
 using Finwright.Assessment.Packing;
 using Finwright.Design;
 using Finwright.Strength.Bench;
+using Finwright.Workshop.Builds;
 using Finwright.Workshop.Learning;
 using Finwright.Workshop.Storing;
 
@@ -34,6 +35,12 @@ public sealed record ReviewSummary
 
     /// <summary>Its resin; empty when it is not known.</summary>
     public required string Resin { get; init; }
+
+    /// <summary>What was taken from the stock for it, at the price that was paid; null when nothing was, or a price is missing.</summary>
+    public required double? TakenFromStock { get; init; }
+
+    /// <summary>Currency of that; empty when there is none.</summary>
+    public required string StockCurrency { get; init; }
 
     /// <summary>What went wrong, in the maker's words.</summary>
     public required string Problems { get; init; }
@@ -76,6 +83,7 @@ public sealed record ReviewSummary
     {
         ArgumentNullException.ThrowIfNull(store);
         ArgumentNullException.ThrowIfNull(review);
+        (double Cost, string Currency)? taken = BuildStock.CostOf(store, review.Build);
         return new()
         {
             MadeBy = $"Finwright {programVersion}",
@@ -84,6 +92,8 @@ public sealed record ReviewSummary
             MadeOn = review.Build.MadeOn,
             Filament = review.Build.FilamentId is long filament ? store.Stock.Get(filament).Label : "",
             Resin = review.Build.ResinId is long resin ? store.Stock.Get(resin).Label : "",
+            TakenFromStock = Digits(taken?.Cost),
+            StockCurrency = taken?.Currency ?? "",
             Problems = review.Build.Problems,
             Sentence = review.Sentence,
             Lines = [.. review.Lines.Select(ReviewedSummary.Of)],

@@ -22,6 +22,8 @@ internal static class ReviewText
         o.WriteLine($"  {"",-29}{"expected",8}  {"range",-16}{"measured",8}  ratio");
         foreach (ReviewedSummary line in review.Lines)
             Row(o, line.Unit.Length > 0 ? $"{line.Name}, {line.Unit}" : line.Name, line);
+        if (review.TakenFromStock is double taken)
+            o.WriteLine($"  taken from the stock, at the prices paid: {taken.ToString("0.00", CultureInfo.InvariantCulture)} {review.StockCurrency}".TrimEnd());
         if (review.Readings.Count > 0)
             Readings(o, review);
         WriteFindings(streams, review, says: false);

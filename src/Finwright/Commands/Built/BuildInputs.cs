@@ -19,7 +19,7 @@ internal sealed class BuildInputs
     private readonly Option<double?> _room = Inputs.Number("--room-celsius", "°C", "Air while it cured.");
     private readonly Option<double?> _bath = Inputs.Number("--bath-celsius", "°C", "Water bath while it cured.");
     private readonly Option<double?> _peak = Inputs.Number("--peak-celsius", "°C", "Hottest reading while it cured.");
-    private readonly Option<double?> _cost = Inputs.Number("--cost", "amount", "What it cost; else what was taken from the stock is counted.");
+    private readonly Option<double?> _cost = Inputs.Number("--cost", "amount", "What it cost, all told: material, hardware, electricity. What was taken from the stock, \"built show\" counts by itself.");
     private readonly Option<string?> _currency = Inputs.Text("--currency", "code", "Currency of the cost, for example EUR.");
     private readonly Option<string?> _problems = Inputs.Text("--problems", "text", "What went wrong.");
     private readonly Option<string?> _note = Inputs.Text("--note", "text", "Anything else worth remembering.");
