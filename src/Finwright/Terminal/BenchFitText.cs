@@ -24,22 +24,12 @@ internal static class BenchFitText
             o.WriteLine($"  {own.Line,4}{own.MassKg,7:0.##}{own.AtMm,7:0.#}{own.ReadAtMm,7:0.#} {Where(own),-20}{Unit(own),2}{own.Read,7:0.00}{own.Before,8:0.00}{own.After,8:0.00}{own.Residual,7:+0.0;-0.0;0.0}{(own.LooksWrong ? "?" : "")}");
         o.WriteLine("  off by: read less predicted after, in standard deviations of the reading");
         o.WriteLine($"  their squares add up to {summary.ChiSquare:0.0}; about {summary.Readings.Count} is to be expected");
-        Block("What the readings leave open", summary.Remarks);
-        Block("How sure this is", summary.Notes);
+        NotesText.Write(streams, "What the readings leave open", summary.Remarks);
+        NotesText.Write(streams, "How sure this is", summary.Notes);
         if (summary.SavedAs is string saved)
         {
             o.WriteLine();
             o.WriteLine($"Wrote {saved}, with the factors of {string.Join(" and ", summary.Factors.Where(own => own.Part is not StiffnessPart.Root).Select(own => BenchCalibration.NameOf(own.Part)))}.");
-        }
-
-        void Block(string heading, IReadOnlyList<string> texts)
-        {
-            if (texts.Count == 0)
-                return;
-            o.WriteLine();
-            o.WriteLine(heading);
-            foreach (string text in texts)
-                o.WriteLine("  " + Wrapping.Wrap(text, streams.Width, 4, 2));
         }
     }
 

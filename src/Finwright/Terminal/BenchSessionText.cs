@@ -37,18 +37,8 @@ internal static class BenchSessionText
         o.WriteLine(Wrapping.Wrap($"Learned from {answer.Build}: measured over expected, against what the design's materials say. It goes into the predictions of further builds of the same batches.", streams.Width));
         o.WriteLine();
         ReviewText.WriteTaught(streams, answer.Calibrations);
-        Block("What the readings leave open", answer.Remarks);
-        Block("Not learned", answer.NotTaught);
-
-        void Block(string heading, IReadOnlyList<string> texts)
-        {
-            if (texts.Count == 0)
-                return;
-            o.WriteLine();
-            o.WriteLine(heading);
-            foreach (string text in texts)
-                o.WriteLine("  " + Wrapping.Wrap(text, streams.Width, 4, 2));
-        }
+        NotesText.Write(streams, "What the readings leave open", answer.Remarks);
+        NotesText.Write(streams, "Not learned", answer.NotTaught);
     }
 
     private static string Lines(BenchSessionAnswer session) => session.Readings.Count == 1 ? "one line" : $"{session.Readings.Count} lines";
