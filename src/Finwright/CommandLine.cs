@@ -101,6 +101,7 @@ internal static class CommandLine
             new StoreContentsCommand(),
             new ExportCommand(),
             new ImportCommand(),
+            new ServeCommand(),
             Trace,
         };
         root.Directives.Clear();

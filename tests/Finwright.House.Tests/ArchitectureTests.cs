@@ -16,7 +16,8 @@ public sealed class ArchitectureTests
         ["Finwright.Assessment"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Strength", "Finwright.Making"],
         ["Finwright.Papers"] = ["Finwright.Assessment"],
         ["Finwright.Workshop"] = ["Finwright.Assessment"],
-        ["Finwright"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Strength", "Finwright.Making", "Finwright.Assessment", "Finwright.Papers", "Finwright.Workshop"],
+        ["Finwright.Page"] = ["Finwright.Papers", "Finwright.Workshop"],
+        ["Finwright"] = ["Finwright.Numerics", "Finwright.Design", "Finwright.Geometry", "Finwright.Water", "Finwright.Strength", "Finwright.Making", "Finwright.Assessment", "Finwright.Papers", "Finwright.Workshop", "Finwright.Page"],
     };
 
     [Fact]

@@ -7,13 +7,28 @@ namespace Finwright.Papers.Words;
 /// <param name="Factor">Size of the first unit in the other.</param>
 /// <param name="Zero">Where the first unit's zero lies in the other; differences have none.</param>
 /// <param name="MoreDecimals">Decimals more than the first unit showed, so that as much is seen.</param>
-internal readonly record struct UnitScale(string Unit, double Factor, double Zero = 0, int MoreDecimals = 0)
+public readonly record struct UnitScale(string Unit, double Factor, double Zero = 0, int MoreDecimals = 0)
 {
     // Exact. Inch and pound: international yard and pound agreement, 1959 (NIST SP 811, 2008, appendix B.8). Nautical mile: 1852 m
     // (BIPM, The International System of Units, 9th edition, table 8). Standard gravity: 3rd CGPM, 1901; with the pound it makes the pound-force.
-    public const double Inch = 25.4e-3, Pound = 0.45359237, StandardGravity = 9.80665, PoundForce = Pound * StandardGravity, Knot = 1852.0 / 3600;
+    internal const double StandardGravity = 9.80665;
 
-    public const double Fahrenheit = 1.8, FahrenheitZero = 32, CelsiusZero = 273.15;
+    /// <summary>An inch, m.</summary>
+    public const double Inch = 25.4e-3;
+
+    /// <summary>A pound, kg.</summary>
+    public const double Pound = 0.45359237;
+
+    /// <summary>A pound-force, N.</summary>
+    public const double PoundForce = Pound * StandardGravity;
+
+    /// <summary>A knot, m/s.</summary>
+    public const double Knot = 1852.0 / 3600;
+
+    /// <summary>Degrees Fahrenheit in a degree Celsius, and where the zero of Celsius lies on that scale.</summary>
+    public const double Fahrenheit = 1.8, FahrenheitZero = 32;
+
+    internal const double CelsiusZero = 273.15;
 
     // Units of verdicts as the house writes them, and what stands for each where inches are wanted.
     private static readonly Dictionary<string, UnitScale> Inches = new(StringComparer.Ordinal)

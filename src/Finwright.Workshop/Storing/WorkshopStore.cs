@@ -1,5 +1,6 @@
 using Finwright.Workshop.Bench;
 using Finwright.Workshop.Builds;
+using Finwright.Workshop.Drafts;
 using Finwright.Workshop.Learning;
 using Finwright.Workshop.Outings;
 using Finwright.Workshop.Shelf;
@@ -29,6 +30,7 @@ public sealed class WorkshopStore : IDisposable
         Bench = new(connection);
         Outings = new(connection);
         Calibrations = new(connection);
+        Drafts = new(connection);
         Bin = new(connection);
     }
 
@@ -55,6 +57,9 @@ public sealed class WorkshopStore : IDisposable
 
     /// <summary>What builds and bench have taught.</summary>
     public CalibrationTable Calibrations { get; }
+
+    /// <summary>What is being changed in designs and is not yet a revision.</summary>
+    public DraftTable Drafts { get; }
 
     /// <summary>What was deleted and can be had back.</summary>
     public StoreBin Bin { get; }

@@ -1,0 +1,251 @@
+using Finwright.Assessment;
+using Finwright.Design;
+using Finwright.Geometry;
+using Finwright.Geometry.FromDesign;
+using Finwright.Page.Works;
+using Finwright.Workshop.Drafts;
+using Finwright.Workshop.Shelf;
+
+namespace Finwright.Page.Editing;
+
+/// <summary>
+/// A design that is open: what it is now, every step back, and what is known of it. All tabs that show the design share it, so none can
+/// overwrite another. Each change is on the disk within <see cref="Patience"/>.
+/// </summary>
+public sealed class DesignSession : IDisposable
+{
+    /// <summary>For how long a change may wait for the next one before both are written.</summary>
+    public static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(400);
+
+    // What the screen shows is coarser than what is printed, mm.
+    private const double ScreenToleranceMm = 0.1;
+
+    private readonly Desk _desk;
+    private readonly WorkFloor _floor;
+    private readonly Assessor _shapes = new();
+    private readonly Lock _gate = new();
+    private readonly Lock _writing = new();
+    private readonly ITimer _writer;
+    private Draft _draft;
+    private DraftStep _shown;
+    private bool _isWritten = true;
+
+    internal DesignSession(Desk desk, WorkFloor floor, TimeProvider time, ShelvedDesign shelved)
+    {
+        (_desk, _floor) = (desk, floor);
+        (DesignId, Name) = (shelved.Id, shelved.Name);
+        (_draft, _shown, Base) = desk.Note(store =>
+        {
+            Draft draft = store.Drafts.Find(shelved.Id) ?? store.Drafts.Begin(shelved.Id, shelved.Latest.Id, store.Shelf.Text(shelved.Latest.Id));
+            return (draft, store.Drafts.Step(shelved.Id, draft.Position), store.Shelf.Find(draft.BaseId)!);
+        });
+        BaseHash = HashOf(desk.Ask(store => store.Shelf.Read(Base.Id)).Design!);
+        DesignReading reading = DesignReader.Read(_shown.Text);
+        Now = Drawn(new() { Design = reading.Design!, Version = 1, Findings = reading.Findings }, reading);
+        _writer = time.CreateTimer(_ => Write(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        _floor.Ask(this);
+    }
+
+    /// <summary>Number of the design on the shelf.</summary>
+    public long DesignId { get; }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; private set; }
+
+    /// <summary>The revision that the draft came from, or was last kept as.</summary>
+    public Revision Base { get; private set; }
+
+    /// <summary>What is known now.</summary>
+    public Standing Now { get; private set; }
+
+    /// <summary>Whether the draft differs from its revision.</summary>
+    public bool Differs => HashOf(Now.Design) != BaseHash;
+
+    /// <summary>Whether there is a step to take back.</summary>
+    public bool CanUndo => _shown.Number > 0;
+
+    /// <summary>Whether there is a step that was taken back.</summary>
+    public bool CanRedo => _shown.Number < _draft.Steps;
+
+    /// <summary>What undoing would take back; empty when there is nothing.</summary>
+    public string LastSaid => _shown.Said;
+
+    /// <summary>When the draft was last on the disk.</summary>
+    public DateTimeOffset KeptAt => _draft.KeptAt;
+
+    private string BaseHash { get; set; }
+
+    /// <summary>Something is new: the design, what is known of it, or how far the work has come.</summary>
+    public event Action? Changed;
+
+    /// <summary>Changes one field.</summary>
+    /// <param name="path">The field, such as <c>$.shape.outline.span_mm</c>.</param>
+    /// <param name="value">Its value in the file's own unit; null leaves it out.</param>
+    /// <param name="said">What is changed, in words.</param>
+    /// <param name="goesOn">Whether the hand is still moving: such changes of one place become one step.</param>
+    /// <returns>What is said against the change when it cannot be made; empty when it was made, if perhaps with findings of its own.</returns>
+    public IReadOnlyList<Finding> Set(string path, System.Text.Json.Nodes.JsonNode? value, string said, bool goesOn = false) =>
+        Change(path, said, design => DesignEdit.Set(design, path, value), goesOn);
+
+    /// <summary>Changes the design.</summary>
+    /// <param name="place">Where: a path in the design file; empty for several places.</param>
+    /// <param name="said">What is changed, in words.</param>
+    /// <param name="change">Gives the changed design as it reads.</param>
+    /// <param name="goesOn">Whether the hand is still moving.</param>
+    /// <inheritdoc cref="Set" path="/returns"/>
+    public IReadOnlyList<Finding> Change(string place, string said, Func<FinDesign, DesignReading> change, bool goesOn = false)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        lock (_gate)
+        {
+            DesignReading reading = change(Now.Design);
+            if (reading.Design is not { } design)
+                return reading.Findings;
+            string text = DesignWriter.Write(design);
+            if (text == _shown.Text)
+                return [];
+            // A hand that moves one thing makes one step.
+            bool same = goesOn && _moves && _shown.Number > 0 && _shown.Place == place;
+            _shown = new(same ? _shown.Number : _shown.Number + 1, said, place, text);
+            _draft = _draft with { Position = _shown.Number, Steps = _shown.Number };
+            _moves = goesOn;
+            _isWritten = false;
+            if (!same)
+                Write();
+            else
+                _writer.Change(Patience, Timeout.InfiniteTimeSpan);
+            Now = Drawn(Now with { Design = design, Version = Now.Version + 1, Findings = reading.Findings, Reach = Reach.Shape, Fault = null }, reading);
+        }
+
+        _floor.Ask(this);
+        Changed?.Invoke();
+        return [];
+    }
+
+    private bool _moves;
+
+    /// <summary>The hand let go: what it did is one step, on the disk.</summary>
+    public void LetGo()
+    {
+        lock (_gate)
+            _moves = false;
+        Write();
+        Changed?.Invoke();
+    }
+
+    /// <summary>Takes the last step back.</summary>
+    public void Undo() => Step(-1);
+
+    /// <summary>Takes a step that was taken back again.</summary>
+    public void Redo() => Step(1);
+
+    /// <summary>Keeps the draft as a further revision on the shelf.</summary>
+    /// <param name="note">What was tried.</param>
+    /// <exception cref="Workshop.Storing.StoreException">Nothing changed since the revision, or the store cannot be changed.</exception>
+    public Revision KeepAsRevision(string note)
+    {
+        Revision kept;
+        Write();
+        lock (_gate)
+        {
+            FinDesign design = Now.Design;
+            string? picture = Now.Shape?.Blade is { } blade && Now.ShapeVersion == Now.Version ? ShelfPicture.Of(blade) : null;
+            kept = _desk.Change(store =>
+            {
+                Revision revision = store.Shelf.Revise(DesignId, new(design, picture, note, _desk.MadeBy), Base.Id);
+                store.Drafts.Rest(DesignId, revision.Id);
+                return revision;
+            });
+            (Base, BaseHash) = (kept, HashOf(design));
+        }
+
+        Changed?.Invoke();
+        return kept;
+    }
+
+    /// <summary>Shows a revision in place of the draft: a step like any other, that can be taken back.</summary>
+    /// <param name="revision">The revision.</param>
+    public IReadOnlyList<Finding> TakeUp(Revision revision)
+    {
+        ArgumentNullException.ThrowIfNull(revision);
+        DesignReading reading = _desk.Ask(store => store.Shelf.Read(revision.Id));
+        return Change("", $"as revision {revision.Number}", _ => reading);
+    }
+
+    /// <summary>Stops what is being worked out, until the next change or until <see cref="GoOn"/>.</summary>
+    public void Stop() => _floor.Stop(this);
+
+    /// <summary>Works out what is missing.</summary>
+    public void GoOn() => _floor.Ask(this);
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        Write();
+        _writer.Dispose();
+        _shapes.Dispose();
+    }
+
+    internal void Publish(long version, Func<Standing, Standing> update)
+    {
+        lock (_gate)
+        {
+            if (Now.Version != version)
+                return;
+            Now = update(Now);
+        }
+
+        Changed?.Invoke();
+    }
+
+    private void Step(int by)
+    {
+        Write();
+        lock (_gate)
+        {
+            int to = _shown.Number + by;
+            if (to < 0 || to > _draft.Steps)
+                return;
+            (_draft, _shown) = _desk.Note(store => (store.Drafts.Move(DesignId, to), store.Drafts.Step(DesignId, to)));
+            _moves = false;
+            DesignReading reading = DesignReader.Read(_shown.Text);
+            Now = Drawn(Now with { Design = reading.Design!, Version = Now.Version + 1, Findings = reading.Findings, Reach = Reach.Shape, Fault = null }, reading);
+        }
+
+        _floor.Ask(this);
+        Changed?.Invoke();
+    }
+
+    private void Write()
+    {
+        lock (_writing)
+        {
+            DraftStep step;
+            lock (_gate)
+            {
+                if (_isWritten)
+                    return;
+                step = _shown;
+                _isWritten = true;
+            }
+
+            Draft kept = _desk.Note(store => store.Drafts.Keep(DesignId, step));
+            lock (_gate)
+                _draft = _draft with { KeptAt = kept.KeptAt };
+        }
+    }
+
+    /// <summary>Draws the shape at once: outline, sections, skin.</summary>
+    private Standing Drawn(Standing standing, DesignReading reading)
+    {
+        if (reading.HasErrors)
+            return standing;
+        AssessmentResult shape = _shapes.Assess(reading, AssessmentDepth.Shape);
+        TriangleMesh? skin = shape.Blade is null || shape.Design is null ? null : BladeFromDesign.Skin(shape.Design.Shape with { SkinToleranceMm = ScreenToleranceMm }, shape.Blade, []);
+        return skin is null
+            ? standing with { Findings = shape.Findings }
+            : standing with { Findings = shape.Findings, Shape = shape, Skin = skin, ShapeVersion = standing.Version };
+    }
+
+    private static string HashOf(FinDesign design) => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(DesignWriter.Canonical(design)));
+}

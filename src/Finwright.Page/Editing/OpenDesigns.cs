@@ -1,0 +1,52 @@
+using Finwright.Page.Works;
+using Finwright.Workshop.Shelf;
+
+namespace Finwright.Page.Editing;
+
+/// <summary>The designs that are open, one session each.</summary>
+public sealed class OpenDesigns(Desk desk, WorkFloor floor, TimeProvider time) : IDisposable
+{
+    private readonly Lock _gate = new();
+    private readonly Dictionary<long, DesignSession> _sessions = [];
+
+    /// <summary>Opens a design, or joins in when it is open.</summary>
+    /// <param name="name">Its name on the shelf.</param>
+    /// <returns>The session; null when there is no such design.</returns>
+    public DesignSession? Open(string name)
+    {
+        if (desk.Ask(store => store.Shelf.Find(name)) is not ShelvedDesign shelved)
+            return null;
+        lock (_gate)
+        {
+            if (!_sessions.TryGetValue(shelved.Id, out DesignSession? session) || session.Name != shelved.Name)
+            {
+                session?.Dispose();
+                _sessions[shelved.Id] = session = new(desk, floor, time, shelved);
+            }
+
+            return session;
+        }
+    }
+
+    /// <summary>Closes a design: after it was renamed or deleted.</summary>
+    /// <param name="design">Number of the design.</param>
+    public void Close(long design)
+    {
+        lock (_gate)
+        {
+            if (_sessions.Remove(design, out DesignSession? session))
+                session.Dispose();
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        lock (_gate)
+        {
+            foreach (DesignSession session in _sessions.Values)
+                session.Dispose();
+            _sessions.Clear();
+        }
+    }
+}

@@ -1,0 +1,66 @@
+using Finwright.Page.Editing;
+using Finwright.Page.Words;
+using Microsoft.AspNetCore.Components;
+
+namespace Finwright.Page.Parts;
+
+/// <summary>A part of the page that shows the open design and follows it.</summary>
+public abstract class SessionComponent : ComponentBase, IDisposable
+{
+    private int _isDue;
+
+    /// <summary>The open design.</summary>
+    [CascadingParameter]
+    public DesignSession Session { get; set; } = default!;
+
+    /// <summary>What this tab shows of it.</summary>
+    [CascadingParameter]
+    public SheetView View { get; set; } = default!;
+
+    /// <summary>The reader's words, numbers and units.</summary>
+    [Inject]
+    public Reader T { get; set; } = default!;
+
+    /// <summary>What is known now.</summary>
+    protected Standing Now => Session.Now;
+
+    /// <inheritdoc/>
+    protected override void OnInitialized()
+    {
+        Session.Changed += Follow;
+        View.Changed += Follow;
+    }
+
+    /// <summary>The design changed, or what is known of it; before it is drawn again.</summary>
+    protected virtual void OnSessionChanged()
+    {
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        Dispose(disposing: true);
+        GC.SuppressFinalize(this);
+    }
+
+    /// <summary>Lets go of what the part holds.</summary>
+    protected virtual void Dispose(bool disposing)
+    {
+        Session.Changed -= Follow;
+        View.Changed -= Follow;
+    }
+
+    // Changes come faster than a browser draws: one drawing stands for all that came before it.
+    private void Follow()
+    {
+        if (Interlocked.Exchange(ref _isDue, 1) == 0)
+        {
+            _ = InvokeAsync(() =>
+            {
+                _isDue = 0;
+                OnSessionChanged();
+                StateHasChanged();
+            });
+        }
+    }
+}

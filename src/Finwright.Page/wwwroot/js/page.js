@@ -1,0 +1,65 @@
+// What every page needs of the browser: the mark that it listens, the way back after Finwright was restarted, keys for undo and redo.
+const state = { run: null };
+
+async function health() {
+    const answer = await fetch("/api/health", { cache: "no-store" });
+    return answer.ok ? answer.text() : null;
+}
+
+window.finwright = {
+    isLive() { document.body.dataset.live = "true"; },
+    focus(id) {
+        const element = document.getElementById(id);
+        element?.closest("details")?.setAttribute("open", "");
+        element?.scrollIntoView({ block: "center" });
+        element?.focus();
+    },
+    theme(name) { document.documentElement.dataset.theme = name; },
+    showDialog(element) { element.showModal(); },
+    closeDialog(element) { element.close(); },
+};
+
+// The framework's own attempts take long after a restart: asking once a second brings the page back as soon as Finwright is there.
+const dialog = document.getElementById("components-reconnect-modal");
+let waiting = null;
+document.addEventListener("components-reconnect-state-changed", onReconnect, true);
+dialog.addEventListener("components-reconnect-state-changed", onReconnect);
+function onReconnect(event) {
+    if (event.detail.state === "hide") {
+        clearInterval(waiting);
+        waiting = null;
+        dialog.close();
+        return;
+    }
+    if (!dialog.open)
+        dialog.showModal();
+    waiting ??= setInterval(async () => {
+        try {
+            const run = await health();
+            if (run && run !== state.run)
+                location.reload();
+        } catch {
+            // Not there yet.
+        }
+    }, 1000);
+}
+health().then(run => { state.run = run; }, () => { });
+
+// Where the reader was on a page comes back after a reload.
+const place = () => "place:" + location.pathname;
+let noting = null;
+addEventListener("scroll", () => {
+    clearTimeout(noting);
+    noting = setTimeout(() => sessionStorage.setItem(place(), String(scrollY)), 150);
+}, { passive: true });
+history.scrollRestoration = "manual";
+const was = Number(sessionStorage.getItem(place()));
+if (was > 0 && !location.hash) {
+    const reach = () => scrollTo(0, was);
+    reach();
+    const grown = new ResizeObserver(reach);
+    grown.observe(document.body);
+    for (const moved of ["wheel", "pointerdown", "keydown", "touchstart"])
+        addEventListener(moved, () => grown.disconnect(), { once: true, passive: true });
+    setTimeout(() => grown.disconnect(), 3000);
+}

@@ -1,0 +1,93 @@
+using System.Diagnostics;
+using System.Runtime.CompilerServices;
+using System.Text.Json;
+
+namespace Finwright.Browser.Tests;
+
+/// <summary>The program serving its page, as a process of its own, on a store of its own.</summary>
+internal sealed class ServedPage : IAsyncDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("finwright-page-").FullName;
+    private Process? _process;
+    private Uri? _entry;
+
+    private ServedPage()
+    {
+    }
+
+    /// <summary>The store's file.</summary>
+    public string StorePath => Path.Combine(_folder, "workshop.finstore");
+
+    /// <summary>A folder for what a test brings along.</summary>
+    public string Folder => _folder;
+
+    /// <summary>Where the page is.</summary>
+    public Uri Address => new(_entry!.GetLeftPart(UriPartial.Authority));
+
+    /// <summary>The address that lets one browser in.</summary>
+    public Uri Entry => _entry!;
+
+    /// <summary>Number of the process.</summary>
+    public int ProcessId => _process!.Id;
+
+    /// <summary>Serves an empty workshop.</summary>
+    public static async Task<ServedPage> Empty()
+    {
+        ServedPage served = new();
+        await served.Start();
+        return served;
+    }
+
+    /// <summary>Serves the invented season.</summary>
+    public static async Task<ServedPage> Season()
+    {
+        ServedPage served = new();
+        using Process load = served.Run("store", "demo");
+        await load.StandardOutput.ReadToEndAsync();
+        await load.WaitForExitAsync();
+        Assert.Equal(0, load.ExitCode);
+        await served.Start();
+        return served;
+    }
+
+    /// <summary>Starts serving; after <see cref="Kill"/> on the same port as before.</summary>
+    public async Task Start()
+    {
+        _process = Run("serve", "--json", "--no-browser", "--port", (_entry?.Port ?? 0).ToString());
+        string answer = "";
+        // The answer is one group of JSON over several lines.
+        while (!answer.EndsWith('}'))
+            answer += await _process.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("The page did not start: " + await _process.StandardError.ReadToEndAsync());
+        using JsonDocument said = JsonDocument.Parse(answer);
+        _entry = new(said.RootElement.GetProperty("address").GetString()!);
+    }
+
+    /// <summary>Ends the process as a crash would.</summary>
+    public async Task Kill()
+    {
+        _process!.Kill();
+        await _process.WaitForExitAsync();
+        _process.Dispose();
+        _process = null;
+    }
+
+    /// <summary>Runs a command of the program on this store.</summary>
+    public Process Run(params string[] arguments)
+    {
+        ProcessStartInfo start = new("dotnet", [Program, .. arguments, "--store", StorePath]) { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = _folder };
+        return Process.Start(start)!;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_process is not null)
+            await Kill();
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    /// <summary>The program as the build left it, beside this project's own output.</summary>
+    private static string Program => Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "..", "Finwright", Path.GetFileName(AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar)), "Finwright.dll"));
+
+    /// <summary>Top of the sources.</summary>
+    public static string Sources([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
+}

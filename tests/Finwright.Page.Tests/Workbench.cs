@@ -1,0 +1,38 @@
+using Finwright.Design;
+using Finwright.Page.Editing;
+using Finwright.Page.Works;
+
+namespace Finwright.Page.Tests;
+
+/// <summary>A store in memory with one design on its shelf, and what the page needs to open it.</summary>
+internal sealed class Workbench : IDisposable
+{
+    public Workbench(FinDesign? design = null)
+    {
+        Design = design ?? new() { Name = "Plain", Shape = new() { Outline = new() { Family = OutlineFamily.Upright, SpanMm = 300, RootChordMm = 120 } } };
+        Desk = Desk.InMemory();
+        Desk.Change(store => store.Shelf.Add(Design.Name, new(Design, Picture: null, "", "test"), []));
+        Floor = new(TimeProvider.System);
+        Open = new(Desk, Floor, TimeProvider.System);
+    }
+
+    public FinDesign Design { get; }
+
+    public Desk Desk { get; }
+
+    public WorkFloor Floor { get; }
+
+    public OpenDesigns Open { get; }
+
+    public DesignSession Session() => Open.Open(Design.Name)!;
+
+    /// <summary>Opens everything anew on the same store, as after a restart.</summary>
+    public OpenDesigns Restarted() => new(Desk, Floor, TimeProvider.System);
+
+    public void Dispose()
+    {
+        Open.Dispose();
+        Floor.Dispose();
+        Desk.Dispose();
+    }
+}
