@@ -69,7 +69,7 @@ internal sealed class ServeCommand : StorePathCommand
         try
         {
             using Process? browser = OperatingSystem.IsLinux()
-                ? Process.Start(new ProcessStartInfo("xdg-open", [entry.AbsoluteUri]) { RedirectStandardError = true, RedirectStandardOutput = true })
+                ? Process.Start(new ProcessStartInfo("xdg-open", [entry.AbsoluteUri]) { UseShellExecute = false, RedirectStandardError = true, RedirectStandardOutput = true })
                 : Process.Start(new ProcessStartInfo(entry.AbsoluteUri) { UseShellExecute = true });
         }
         catch (Exception problem) when (problem is System.ComponentModel.Win32Exception or InvalidOperationException)
