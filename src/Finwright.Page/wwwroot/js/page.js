@@ -9,8 +9,12 @@ async function health() {
 window.finwright = {
     isLive() { document.body.dataset.live = "true"; },
     focus(id) {
-        const element = document.getElementById(id);
-        element?.closest("details")?.setAttribute("open", "");
+        // A field that is not on the page now: the group around it.
+        let element = document.getElementById(id);
+        for (let around = id; !element && around.includes("-"); element = document.getElementById(around))
+            around = around.slice(0, around.lastIndexOf("-"));
+        for (let fold = element?.closest("details"); fold; fold = fold.parentElement.closest("details"))
+            fold.open = true;
         element?.scrollIntoView({ block: "center" });
         element?.focus();
     },
