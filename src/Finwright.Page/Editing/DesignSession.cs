@@ -36,7 +36,10 @@ public sealed class DesignSession : IDisposable
         (DesignId, Name) = (shelved.Id, shelved.Name);
         (_draft, _shown, Base) = desk.Note(store =>
         {
-            Draft draft = store.Drafts.Find(shelved.Id) ?? store.Drafts.Begin(shelved.Id, shelved.Latest.Id, store.Shelf.Text(shelved.Latest.Id));
+            // A draft that a rescued store holds in part is begun anew.
+            Draft draft = store.Drafts.Find(shelved.Id) is { } kept && store.Drafts.Read(shelved.Id)?.Design is not null
+                ? kept
+                : store.Drafts.Begin(shelved.Id, shelved.Latest.Id, DesignWriter.Write(store.Shelf.Read(shelved.Latest.Id).Design!));
             return (draft, store.Drafts.Step(shelved.Id, draft.Position), store.Shelf.Find(draft.BaseId)!);
         });
         BaseHash = HashOf(desk.Ask(store => store.Shelf.Read(Base.Id)).Design!);

@@ -29,7 +29,7 @@ public sealed class DraftTable
     /// <param name="design">Number of the design.</param>
     public Draft? Find(long design) => _store.First(
         """
-        SELECT design_id, base_id, position, kept_at, (SELECT max(number) FROM draft_step WHERE draft_step.design_id = draft.design_id) AS steps
+        SELECT design_id, base_id, position, kept_at, (SELECT coalesce(max(number), 0) FROM draft_step WHERE draft_step.design_id = draft.design_id) AS steps
         FROM draft WHERE design_id = $design
         """,
         row => new Draft(row.Whole("design_id"), row.Whole("base_id"), (int)row.Whole("position"), (int)row.Whole("steps"), row.Moment("kept_at")),
@@ -41,6 +41,7 @@ public sealed class DraftTable
     /// <param name="text">The text of that revision.</param>
     public Draft Begin(long design, long revision, string text) => _store.Change(() =>
     {
+        _store.Execute("DELETE FROM draft_step WHERE design_id = $design", ("design", design));
         _store.Execute("DELETE FROM draft WHERE design_id = $design", ("design", design));
         _store.Execute(
             "INSERT INTO draft (design_id, base_id, position, kept_at) VALUES ($design, $base, 0, $at)",
@@ -93,15 +94,17 @@ public sealed class DraftTable
     /// <param name="design">Number of the design.</param>
     /// <param name="number">Number of the step.</param>
     /// <exception cref="StoreException">There is none.</exception>
-    public DraftStep Step(long design, int number) => _store.First(
+    public DraftStep Step(long design, int number) =>
+        FindStep(design, number) ?? throw new StoreException(StoreProblem.Wrong, $"The draft has no step {number}.", "Open the design again.");
+
+    /// <summary>The design that a draft shows; null when nothing is being changed, or the step is lost.</summary>
+    /// <param name="design">Number of the design.</param>
+    public DesignReading? Read(long design) => Find(design) is { } draft && FindStep(design, draft.Position) is { } step ? DesignReader.Read(step.Text) : null;
+
+    private DraftStep? FindStep(long design, int number) => _store.First(
         "SELECT number, said, place, text FROM draft_step WHERE design_id = $design AND number = $number",
         row => new DraftStep((int)row.Whole("number"), row.Text("said"), row.Text("place"), row.Text("text")),
-        ("design", design), ("number", number))
-        ?? throw new StoreException(StoreProblem.Wrong, $"The draft has no step {number}.", "Open the design again.");
-
-    /// <summary>The design that a draft shows; null when nothing is being changed.</summary>
-    /// <param name="design">Number of the design.</param>
-    public DesignReading? Read(long design) => Find(design) is { } draft ? DesignReader.Read(Step(design, draft.Position).Text) : null;
+        ("design", design), ("number", number));
 
     private Draft Need(long design) =>
         Find(design) ?? throw new StoreException(StoreProblem.Wrong, $"There is no draft of design number {design}.", "Open the design again.");

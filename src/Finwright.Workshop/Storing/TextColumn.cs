@@ -29,6 +29,7 @@ internal sealed record TextColumn(string Table, string Column, string What, Func
         Day("bench_session", "taken_on"), Word<RootHold>("bench_session", "root_hold", null), Moment("bench_session", "deleted_at"),
         Word<ChordPlace>("bench_reading", "at_chord", null), Word<ChordPlace>("bench_reading", "read_chord", null),
         Day("outing", "sailed_on"), Moment("outing", "deleted_at"),
+        Moment("draft", "kept_at"),
         Moment("calibration", "made_at"), Word<LearnedQuantity>("calibration", "quantity", null), Moment("calibration", "deleted_at"),
     ];
 

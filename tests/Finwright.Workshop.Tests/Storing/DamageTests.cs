@@ -294,6 +294,8 @@ public sealed class DamageTests
                 store.Shelf.Revise(revision.DesignId, SampleFins.Entry($"Fin {i}", massKg: 5));
                 Revision last = store.Shelf.Revise(revision.DesignId, SampleFins.Entry($"Fin {i}", massKg: 6));
                 store.Shelf.KeepPrediction(last.Id, "test", "{\"mass_g\":" + i + "}");
+                store.Drafts.Begin(last.DesignId, last.Id, store.Shelf.Text(last.Id));
+                store.Drafts.Keep(last.DesignId, new(1, "mass", "$.prove.mass_kg", store.Shelf.Text(last.Id)));
                 StockItem spool = store.Stock.Add(new() { Kind = StockKind.Filament, Name = "grey PETG", Batch = $"B{i}", Quantity = 1000, Unit = StockUnit.Grams, BoughtOn = new(2027, 3, 1) });
                 Build build = store.Builds.Add(new() { RevisionId = last.Id, Name = $"Build {i}", FilamentId = spool.Id, PlasticGrams = 180 + i, MadeOn = new(2027, 4, 2) });
                 store.Builds.Keep(build.Id, new BuildPart("blade", new(2027, 4, 1), spool.Id, 150, 9.5, "clean"));

@@ -8,7 +8,7 @@ CREATE TABLE draft (
 
 -- Step 0 is what the draft began with.
 CREATE TABLE draft_step (
-    design_id INTEGER NOT NULL REFERENCES draft (design_id) ON DELETE CASCADE,
+    design_id INTEGER NOT NULL REFERENCES design (id) ON DELETE CASCADE,
     number INTEGER NOT NULL CHECK (number >= 0),
     said TEXT NOT NULL,
     place TEXT NOT NULL,

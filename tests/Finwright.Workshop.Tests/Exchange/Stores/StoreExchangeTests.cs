@@ -141,6 +141,8 @@ public sealed class StoreExchangeTests
             Revision first = store.Shelf.Add($"Design {i}", SampleFins.Entry(massKg: 10 + i, note: words), [$"tag {i}"]);
             revisions.Add(store.Shelf.Revise(first.DesignId, SampleFins.Entry(massKg: 20 + i)));
             store.Shelf.KeepPrediction(first.Id, "test", $"{{\"mass_g\":{Math.Abs(number):R}}}");
+            store.Drafts.Begin(first.DesignId, first.Id, store.Shelf.Text(first.Id));
+            store.Drafts.Keep(first.DesignId, new(1, words, "$.prove.mass_kg", store.Shelf.Text(first.Id)));
         }
 
         if (designs == 0)
