@@ -29,6 +29,21 @@ public static class VerdictTexts
         return string.Concat(char.ToUpperInvariant(what[0]).ToString(), what.AsSpan(1), ".");
     }
 
+    /// <summary>What to change; empty when nothing need be changed.</summary>
+    /// <param name="verdict">The verdict.</param>
+    /// <param name="reader">The reader.</param>
+    public static string Change(Verdict verdict, Reader reader)
+    {
+        ArgumentNullException.ThrowIfNull(verdict);
+        ArgumentNullException.ThrowIfNull(reader);
+        if (verdict.State is VerdictState.Holds)
+            return "";
+        // Elsewhere the fin to compare with is named by an option of a command; here it is put beside.
+        return verdict is { Code: "centre-of-effort", Ground: "no-reference" }
+            ? reader["Put a fin that you know beside this one."]
+            : reader.Tongue.Words.Verdicts.Change(verdict);
+    }
+
     /// <summary>What was found, why it matters, the room that is left, how sure it is: a sentence each.</summary>
     /// <param name="verdict">The verdict.</param>
     /// <param name="reader">The reader.</param>

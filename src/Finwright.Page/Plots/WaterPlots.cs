@@ -1,4 +1,3 @@
-using Finwright.Assessment;
 using Finwright.Assessment.Afloat;
 using Finwright.Page.Words;
 using Finwright.Water.Lifting;

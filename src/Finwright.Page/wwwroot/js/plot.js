@@ -63,7 +63,15 @@ export function open(host, readout) {
             if (last < 0)
                 return;
             const y = u.valToPos(line.values[last], "y", true), x = u.valToPos(sheet.grid[last], "x", true);
-            labels.push(across ? { text: line.name, ink: line.ink, along: y, at: x, mark: line.dash === "marks" } : { text: line.name, ink: line.ink, along: y, at: x, mark: line.dash === "marks" });
+            if (line.dash === "marks" && !across) {
+                // Beside its mark, on the side where there is room.
+                const right = x + c.measureText(line.name).width + 10 * ratio < box.left + box.width;
+                c.fillStyle = ink[line.ink];
+                c.textAlign = right ? "left" : "right";
+                c.fillText(line.name, x + (right ? 8 : -8) * ratio, Math.min(y + 12 * ratio, box.top + box.height - 8 * ratio));
+                return;
+            }
+            labels.push({ text: line.name, ink: line.ink, along: y, at: x });
         });
         if (across) {
             // Below the tip, in rows when they would meet.
@@ -179,7 +187,7 @@ export function open(host, readout) {
         };
         const title = of => of.unit === "" ? of.title : `${of.title}, ${of.unit}`;
         const up = sheet.isUpright;
-        const widest = Math.max(0, ...sheet.lines.map(line => width(line.name)));
+        const widest = Math.max(0, ...sheet.lines.filter(line => line.dash !== "marks").map(line => width(line.name)));
         const right = up ? 14 : Math.min(widest + 14, host.clientWidth * 0.42);
         const rows = up ? Math.min(sheet.lines.length, 4) : 0;
         const options = {
@@ -192,7 +200,7 @@ export function open(host, readout) {
             },
             axes: up ? [axis("x", sheet.x, 3, title(sheet.x)), axis("y", sheet.y, 0, title(sheet.y))] : [axis("x", sheet.x, 2, title(sheet.x)), axis("y", sheet.y, 3, title(sheet.y))],
             series: [{}, ...sheet.lines.map(line => ({
-                scale: "y", label: line.name, stroke: ink[line.ink], width: line.dash === "marks" ? 0 : line.isGhost ? 1 : line.dash === "solid" ? 2 : 1.4,
+                scale: "y", pxAlign: 0, label: line.name, stroke: ink[line.ink], width: line.dash === "marks" ? 0 : line.isGhost ? 1 : line.dash === "solid" ? 2 : 1.4,
                 dash: line.isGhost ? [5, 4] : dashes[line.dash], spanGaps: true,
                 ...(line.dash === "marks" ? { paths: () => null } : {}),
                 points: { show: line.dash === "marks", size: 9, fill: ink.paper, stroke: ink[line.ink], width: 2 },
