@@ -125,6 +125,35 @@ public sealed class FeatureVolume
         return [.. hull[..^1].Select(c => new Point2(c.X, c.Y))];
     }
 
+    /// <summary>Cut across the fin at one depth: the convex outline of the volume in that plane, x aft and y to starboard, metres.</summary>
+    /// <param name="y">Depth, metres.</param>
+    /// <returns>The outline; empty when the volume is not there.</returns>
+    public IReadOnlyList<Point2> SliceAt(double y)
+    {
+        IReadOnlyList<Point2> ring = _ring.Count == 0 ? Rings.Circle(_radius) : _ring;
+        Point3[] near = [.. ring.Select(p => _frame.Apply(new(p.X, p.Y, 0)))], far = [.. ring.Select(p => _frame.Apply(new(p.X, p.Y, _length)))];
+        List<Coordinate> met = [];
+        for (int i = 0; i < near.Length; i++)
+        {
+            int next = (i + 1) % near.Length;
+            Meet(near[i], far[i]);
+            Meet(near[i], near[next]);
+            Meet(far[i], far[next]);
+        }
+
+        // Fewer than three places make no area.
+        Coordinate[] hull = met.Count < 3 ? [] : new ConvexHull([.. met], GeometryFactory.Default).GetConvexHull().Coordinates;
+        return hull.Length < 4 ? [] : [.. hull[..^1].Select(c => new Point2(c.X, c.Y))];
+
+        void Meet(Point3 a, Point3 b)
+        {
+            if (a.Y > y == b.Y > y)
+                return;
+            Point3 at = a + (y - a.Y) / (b.Y - a.Y) * (b - a);
+            met.Add(new(at.X, at.Z));
+        }
+    }
+
     /// <summary>
     /// Shortest distance between two volumes, metres; 0 when they touch or share room.
     /// </summary>

@@ -91,7 +91,7 @@ public sealed record FinSolids
         FeaturePlan? features = Lay(design, blade, found);
         foreach (Finding finding in found)
             findings.Add(finding);
-        return features is null ? null : new(features.Base, features.Features);
+        return features is null ? null : new(features.Base, features.Features) { Slot = features.Slot };
     }
 
     private static FeaturePlan? Lay(FinDesign design, BladeShape blade, List<Finding> found)
@@ -123,7 +123,11 @@ public sealed record FinSolids
 /// <summary>The base before boring, and everything bored into it and into the blade.</summary>
 /// <param name="Base">The base.</param>
 /// <param name="Features">Bores, pockets and cavities in their places.</param>
-public sealed record PlacedHardware(BasePlan Base, IReadOnlyList<PlacedFeature> Features);
+public sealed record PlacedHardware(BasePlan Base, IReadOnlyList<PlacedFeature> Features)
+{
+    /// <summary>The slot for the strip; null when there is none.</summary>
+    public StripSlot? Slot { get; init; }
+}
 
 /// <summary>A round bore.</summary>
 /// <param name="Name">Name for papers.</param>

@@ -74,7 +74,30 @@ public static class OutlineFromDesign
         return null;
     }
 
-    private static OutlineFamilies Family(OutlineFamily family) => family switch
+    /// <summary>The outline of a family as points that can be moved, to a ten-thousandth of a millimetre.</summary>
+    /// <param name="outline">The outline as the design describes it; every value within the range of its field.</param>
+    /// <param name="findings">Receives what was found.</param>
+    /// <returns>The same outline as free points, or null when an error was found.</returns>
+    public static DesignOutline? AsFreePoints(DesignOutline outline, ICollection<Finding> findings)
+    {
+        ArgumentNullException.ThrowIfNull(outline);
+        if (outline.Family == OutlineFamily.Free)
+            return outline;
+        if (Points(outline, findings) is not { } points)
+            return null;
+        return new()
+        {
+            Family = OutlineFamily.Free,
+            LeadingEdge = [.. points.LeadingEdge.Select(Millimetres)],
+            TrailingEdge = [.. points.TrailingEdge.Select(Millimetres)],
+        };
+
+        // A rounded zero has no sign.
+        static OutlinePoint Millimetres(Point2 point) => new() { DepthMm = Math.Round(1e3 * point.Y, 4) + 0.0, AftMm = Math.Round(1e3 * point.X, 4) + 0.0 };
+    }
+
+    /// <summary>The family that a design names; upright for free points, which are of none.</summary>
+    public static OutlineFamilies Family(OutlineFamily family) => family switch
     {
         OutlineFamily.Raked => OutlineFamilies.Raked,
         OutlineFamily.SteepRake => OutlineFamilies.SteepRake,

@@ -29,6 +29,19 @@ public static class SectionFiles
         return design with { Shape = design.Shape with { ImportedSections = sections } };
     }
 
+    /// <summary>Takes the text of a section file as a section of a design.</summary>
+    /// <param name="name">Name by which stations refer to it.</param>
+    /// <param name="text">The file's text: two columns of numbers, x and y, once round the section.</param>
+    /// <returns>The section, null when the text cannot be used; and what came of reading it.</returns>
+    public static (ImportedSection? Section, CoordinateReading Reading) Take(string name, string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        CoordinateReading reading = CoordinateReader.Read(name, new StringReader(text));
+        return reading.Section is null
+            ? (null, reading)
+            : (new() { Name = name, Points = [.. CoordinateText.Read(new StringReader(text)).Rows.Select(row => (double[])[row.Point.X, row.Point.Y])] }, reading);
+    }
+
     private static IReadOnlyList<IReadOnlyList<double>>? Points(string name, string file, string? folder, string path, ICollection<Finding> findings)
     {
         if (folder is null)
@@ -52,13 +65,13 @@ public static class SectionFiles
             return null;
         }
 
-        CoordinateReading reading = CoordinateReader.Read(name, new StringReader(text));
+        (ImportedSection? section, CoordinateReading reading) = Take(name, text);
         foreach (CoordinateProblem problem in reading.Problems)
         {
             string place = problem.Line is int line ? $", line {line}" : "";
             findings.Add(new("section-file-unusable", Severity.Error, path, $"{file}{place}: {problem.Message}", "Correct the file; it should hold two columns of numbers, x and y, once round the section."));
         }
 
-        return reading.Section is null ? null : [.. CoordinateText.Read(new StringReader(text)).Rows.Select(row => (double[])[row.Point.X, row.Point.Y])];
+        return section?.Points;
     }
 }

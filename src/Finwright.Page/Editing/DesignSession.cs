@@ -42,7 +42,8 @@ public sealed class DesignSession : IDisposable
                 : store.Drafts.Begin(shelved.Id, shelved.Latest.Id, DesignWriter.Write(store.Shelf.Read(shelved.Latest.Id).Design!));
             return (draft, store.Drafts.Step(shelved.Id, draft.Position), store.Shelf.Find(draft.BaseId)!);
         });
-        BaseHash = HashOf(desk.Ask(store => store.Shelf.Read(Base.Id)).Design!);
+        BaseDesign = desk.Ask(store => store.Shelf.Read(Base.Id)).Design!;
+        BaseHash = HashOf(BaseDesign);
         DesignReading reading = DesignReader.Read(_shown.Text);
         Now = Drawn(new() { Design = reading.Design!, Version = 1, Findings = reading.Findings }, reading);
         _writer = time.CreateTimer(_ => Write(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
@@ -58,6 +59,9 @@ public sealed class DesignSession : IDisposable
     /// <summary>The revision that the draft came from, or was last kept as.</summary>
     public Revision Base { get; private set; }
 
+    /// <summary>The design as that revision has it.</summary>
+    public FinDesign BaseDesign { get; private set; }
+
     /// <summary>What is known now.</summary>
     public Standing Now { get; private set; }
 
@@ -72,6 +76,18 @@ public sealed class DesignSession : IDisposable
 
     /// <summary>What undoing would take back; empty when there is nothing.</summary>
     public string LastSaid => _shown.Said;
+
+    /// <summary>Number of the step that is shown; 0 for the revision itself.</summary>
+    internal int StepNumber => _shown.Number;
+
+    /// <summary>Results of the revision that the draft came from, when they were seen while nothing differed from it.</summary>
+    internal (long Revision, Workshop.Comparing.FinResults Results)? BaseResults { get; set; }
+
+    /// <summary>Whether a hand is moving something: what takes long can wait until it rests.</summary>
+    internal bool IsMoving => _moves;
+
+    /// <summary>What taking the next step again would do; empty when there is nothing.</summary>
+    public string NextSaid => CanRedo ? _desk.Note(store => store.Drafts.Step(DesignId, _shown.Number + 1)).Said : "";
 
     /// <summary>When the draft was last on the disk.</summary>
     public DateTimeOffset KeptAt => _draft.KeptAt;
@@ -159,7 +175,7 @@ public sealed class DesignSession : IDisposable
                 store.Drafts.Rest(DesignId, revision.Id);
                 return revision;
             });
-            (Base, BaseHash) = (kept, HashOf(design));
+            (Base, BaseDesign, BaseHash) = (kept, design, HashOf(design));
         }
 
         Changed?.Invoke();
@@ -173,6 +189,18 @@ public sealed class DesignSession : IDisposable
         ArgumentNullException.ThrowIfNull(revision);
         DesignReading reading = _desk.Ask(store => store.Shelf.Read(revision.Id));
         return Change("", $"as revision {revision.Number}", _ => reading);
+    }
+
+    /// <summary>Gives the design another name, on the shelf and in its file.</summary>
+    /// <param name="name">The name.</param>
+    /// <exception cref="Workshop.Storing.StoreException">The name is taken or cannot be used; nothing changed.</exception>
+    public void Rename(string name)
+    {
+        name = (name ?? "").Trim();
+        _desk.Change(store => store.Shelf.Rename(DesignId, name));
+        Name = name;
+        Set("$.name", name, "name");
+        Changed?.Invoke();
     }
 
     /// <summary>Stops what is being worked out, until the next change or until <see cref="GoOn"/>.</summary>

@@ -2,6 +2,7 @@ using Finwright.Assessment;
 using Finwright.Design;
 using Finwright.Geometry;
 using Finwright.Page.Scene;
+using Finwright.Workshop.Comparing;
 
 namespace Finwright.Page.Editing;
 
@@ -73,4 +74,8 @@ public sealed class SheetView
 /// <param name="Shape">Its shape.</param>
 /// <param name="Skin">Its skin, for looking at.</param>
 /// <param name="Sailing">Water and strength; null until they are worked out.</param>
-public sealed record BesideDesign(string Label, FinDesign Design, AssessmentResult Shape, TriangleMesh Skin, AssessmentResult? Sailing);
+public sealed record BesideDesign(string Label, FinDesign Design, AssessmentResult Shape, TriangleMesh Skin, AssessmentResult? Sailing)
+{
+    /// <summary>What is known of it as lines; more of them as it is worked out.</summary>
+    public FinResults? Results { get; init; }
+}

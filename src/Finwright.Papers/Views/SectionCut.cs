@@ -1,4 +1,6 @@
+using Finwright.Design;
 using Finwright.Geometry;
+using Finwright.Geometry.Blades;
 using Finwright.Geometry.Features;
 using Finwright.Papers.Templates;
 using NetTopologySuite.Geometries;
@@ -14,24 +16,50 @@ namespace Finwright.Papers.Views;
 /// <param name="Bores">Other bores, empty when the fin is made.</param>
 /// <param name="Chord">Its chord.</param>
 /// <param name="Thickness">Its greatest thickness.</param>
-internal sealed record SectionCut(
+public sealed record SectionCut(
     double Depth, IReadOnlyList<Point2> Skin, IReadOnlyList<IReadOnlyList<Point2>> Core, IReadOnlyList<IReadOnlyList<Point2>> Rods, IReadOnlyList<IReadOnlyList<Point2>> Bores, double Chord, double Thickness)
 {
     // Odd, so that one point is the nose.
     private const int PointsRound = 481;
 
-    /// <summary>Cuts the blade at a depth.</summary>
-    public static SectionCut Of(TemplateFin fin, double depth)
+    /// <summary>Rings of pockets and cavities.</summary>
+    public IReadOnlyList<IReadOnlyList<Point2>> Pockets { get; init; } = [];
+
+    /// <summary>Rings of the slot for the strip, as far as it lies inside the blade or opens out of it.</summary>
+    public IReadOnlyList<IReadOnlyList<Point2>> Slot { get; init; } = [];
+
+    /// <summary>Cuts a blade at a depth.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="blade">Its blade.</param>
+    /// <param name="features">What is bored into it.</param>
+    /// <param name="depth">Depth below the hull, metres.</param>
+    /// <param name="slot">The slot for the strip; null for none.</param>
+    public static SectionCut Of(FinDesign design, Blade blade, IReadOnlyList<PlacedFeature> features, double depth, StripSlot? slot = null)
     {
-        double leading = fin.Blade.Outline.LeadingEdge(depth);
-        Point2[] skin = [.. Enumerable.Range(0, PointsRound).Select(i => fin.Blade.Skin(depth, i / (PointsRound - 1.0))).Select(p => new Point2(p.X - leading, -p.Z))];
-        double wall = fin.Design.Print.Walls * fin.Design.Print.LineWidthMm * 1e-3;
-        ILookup<bool, IReadOnlyList<Point2>> round = fin.Solids.Features.Where(feature => feature.Volume.Diameter > 0)
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(blade);
+        ArgumentNullException.ThrowIfNull(features);
+        double leading = blade.Outline.LeadingEdge(depth);
+        Point2[] skin = [.. Enumerable.Range(0, PointsRound).Select(i => blade.Skin(depth, i / (PointsRound - 1.0))).Select(p => new Point2(p.X - leading, -p.Z))];
+        double wall = design.Print.Walls * design.Print.LineWidthMm * 1e-3;
+        ILookup<bool, IReadOnlyList<Point2>> round = features.Where(feature => feature.Volume.Diameter > 0)
             .Select(feature => (IsRod: SideOfFin.IsRod(feature), Ring: Round(feature.Volume, depth, leading)))
             .Where(entry => entry.Ring.Count > 0)
             .ToLookup(entry => entry.IsRod, entry => entry.Ring);
-        return new(depth, skin, Inset(skin, wall), [.. round[true]], [.. round[false]], fin.Blade.Outline.Chord(depth), skin.Max(p => p.Y) - skin.Min(p => p.Y));
+        return new(depth, skin, Inset(skin, wall), [.. round[true]], [.. round[false]], blade.Outline.Chord(depth), skin.Max(p => p.Y) - skin.Min(p => p.Y))
+        {
+            Pockets = [.. features.Where(IsPocket).Select(feature => FromLeadingEdge(feature.Volume.SliceAt(depth))).Where(ring => ring.Count > 0)],
+            Slot = slot is null || slot.IsFolded ? [] : [.. MeshSlice.Rings(slot.Tool(), depth).Select(FromLeadingEdge)],
+        };
+
+        IReadOnlyList<Point2> FromLeadingEdge(IReadOnlyList<Point2> ring) => [.. ring.Select(p => new Point2(p.X - leading, -p.Y))];
     }
+
+    /// <summary>Cuts the blade at a depth.</summary>
+    internal static SectionCut Of(TemplateFin fin, double depth) => Of(fin.Design, fin.Blade, fin.Solids.Features, depth);
+
+    // A nut's way in is closed by the layers above it.
+    private static bool IsPocket(PlacedFeature feature) => feature.Volume.Diameter == 0 && feature.Kind is not FeatureKind.NutWayIn;
 
     private static IReadOnlyList<IReadOnlyList<Point2>> Inset(Point2[] ring, double by)
     {

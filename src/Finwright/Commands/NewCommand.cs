@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Finwright.Design;
-using Finwright.Geometry;
 using Finwright.Geometry.FromDesign;
 using Finwright.Terminal;
 
@@ -115,20 +114,10 @@ internal sealed class NewCommand : ProgramCommand
     /// <summary>Two rods between the box bolts of a usual base; shallow ones, for the blade is thickest near the root.</summary>
     private static IReadOnlyList<ClampRod> ClampRods { get; } = [new() { FromFrontMm = 58, BladeDepthMm = 25 }, new() { FromFrontMm = 84, BladeDepthMm = 25 }];
 
-    /// <summary>The outline as points that can be moved, to a ten-thousandth of a millimetre.</summary>
     private static Outline AsPoints(Outline outline)
     {
         List<Finding> findings = [];
-        if (OutlineFromDesign.Points(outline, findings) is not { } points)
-            throw new WrongInputException(findings[0].Message, findings[0].Remedy);
-        return new()
-        {
-            Family = OutlineFamily.Free,
-            LeadingEdge = [.. points.LeadingEdge.Select(Millimetres)],
-            TrailingEdge = [.. points.TrailingEdge.Select(Millimetres)],
-        };
-
-        static OutlinePoint Millimetres(Point2 point) => new() { DepthMm = Math.Round(1e3 * point.Y, 4) + 0.0, AftMm = Math.Round(1e3 * point.X, 4) + 0.0 };
+        return OutlineFromDesign.AsFreePoints(outline, findings) ?? throw new WrongInputException(findings[0].Message, findings[0].Remedy);
     }
 
     /// <summary>Span in mm and area in cm² in the middle of what is usual (starting values, from memory).</summary>

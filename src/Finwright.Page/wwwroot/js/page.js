@@ -21,6 +21,14 @@ window.finwright = {
     theme(name) { document.documentElement.dataset.theme = name; },
     showDialog(element) { element.showModal(); },
     closeDialog(element) { element.close(); },
+    setQuery(name, value) {
+        const address = new URL(location.href);
+        if (value)
+            address.searchParams.set(name, value);
+        else
+            address.searchParams.delete(name);
+        history.replaceState(history.state, "", address);
+    },
 };
 
 // The framework's own attempts take long after a restart: asking once a second brings the page back as soon as Finwright is there.
