@@ -1,5 +1,6 @@
 using Bunit;
 using Finwright.Page.Editing;
+using Finwright.Page.Works;
 using Finwright.Papers;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
@@ -16,12 +17,16 @@ internal sealed class ShownFin : IDisposable
     {
         Session = _bench.Session();
         _context.Services.AddSingleton(MadeFin.Reader(language, units));
+        _context.Services.AddSingleton(_bench.Desk);
         _context.JSInterop.Mode = JSRuntimeMode.Loose;
+        _context.JSInterop.SetupModule("./_content/Finwright.Page/js/drawings.js").Mode = JSRuntimeMode.Loose;
     }
 
     public DesignSession Session { get; }
 
     public SheetView View { get; } = new();
+
+    public Desk Desk => _bench.Desk;
 
     public BunitJSInterop Browser => _context.JSInterop;
 
