@@ -53,10 +53,10 @@ public sealed class DrawingTests : IDisposable
     }
 
     [Fact]
-    public void Freed_points_can_be_added_and_moved_by_key()
+    public async Task Freed_points_can_be_added_and_moved_by_key()
     {
         IRenderedComponent<PlanformDrawing> drawing = _fin.Show<PlanformDrawing>();
-        drawing.FindAll("button").Single(button => button.TextContent == "move points freely").Click();
+        await drawing.InvokeAsync(() => drawing.FindAll("button").Single(button => button.TextContent == "move points freely").Click());
         Assert.Equal(OutlineFamily.Free, _fin.Session.Now.Design.Shape.Outline.Family);
         OutlinePoint before = _fin.Session.Now.Design.Shape.Outline.LeadingEdge[1];
         drawing.Instance.Nudge("leadingpoint-1", 0.1, 0);
@@ -89,17 +89,17 @@ public sealed class DrawingTests : IDisposable
     }
 
     [Fact]
-    public void Sections_are_changed_added_and_taken_away_in_the_table()
+    public async Task Sections_are_changed_added_and_taken_away_in_the_table()
     {
         IRenderedComponent<StationTable> table = _fin.Show<StationTable>();
-        table.Find("#at---shape-sections-1--thickness_percent").Change("9.2");
+        await table.InvokeAsync(() => table.Find("#at---shape-sections-1--thickness_percent").Change("9.2"));
         Assert.Equal(9.2, _fin.Session.Now.Design.Shape.Sections[1].ThicknessPercent);
-        table.FindAll("button").Single(button => button.TextContent.StartsWith("a section where", StringComparison.Ordinal)).Click();
+        await table.InvokeAsync(() => table.FindAll("button").Single(button => button.TextContent.StartsWith("a section where", StringComparison.Ordinal)).Click());
         Assert.Equal([0, 40, 100], _fin.Session.Now.Design.Shape.Sections.Select(section => section.AtPercent));
         table.WaitForElements("tbody tr", 3);
-        table.Find("button[aria-label='take section 2 away']").Click();
+        await table.InvokeAsync(() => table.Find("button[aria-label='take section 2 away']").Click());
         Assert.Equal([0, 100], _fin.Session.Now.Design.Shape.Sections.Select(section => section.AtPercent));
-        table.Find("#at---shape-sections-0--section").Change("nonsense");
+        await table.InvokeAsync(() => table.Find("#at---shape-sections-0--section").Change("nonsense"));
         table.WaitForAssertion(() => Assert.Contains("nonsense", table.Find("p.error").TextContent, StringComparison.Ordinal));
     }
 
