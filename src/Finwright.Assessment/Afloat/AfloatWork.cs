@@ -6,7 +6,6 @@ using Finwright.Water.FromDesign;
 using Finwright.Water.Lifting;
 using Finwright.Water.Polars;
 using Finwright.Water.Sailing;
-using Finwright.Water.Sections;
 using Finwright.Water.Ventilation;
 
 namespace Finwright.Assessment.Afloat;
@@ -33,9 +32,6 @@ internal static class AfloatWork
     private const double PressurePlace = 0.4;
 
     private static readonly LoadCaseKind[] Kinds = [LoadCaseKind.GettingGoing, LoadCaseKind.Cruise, LoadCaseKind.TopSpeed, LoadCaseKind.Overload];
-
-    // When the flow does not converge at an angle, one close by is as good for a picture, radians.
-    private static readonly double[] Beside = [0, 0.1 * Math.PI / 180, -0.1 * Math.PI / 180, 0.3 * Math.PI / 180, -0.3 * Math.PI / 180];
 
     /// <summary>Works out what a fin does.</summary>
     /// <param name="design">Brief and shape.</param>
@@ -167,30 +163,6 @@ internal static class AfloatWork
         }
     }
 
-    private static PressureAlong? Pressure(FinAfloat answer, Blade blade, SectionPolarFamily family, LiftingResult cruise)
-    {
-        StripResult strip = cruise.Strips.MinBy(own => Math.Abs(own.Depth - PressurePlace * blade.Span))!;
-        if (strip.Section is not { } section || strip.MinimumCp is not double lowest || section.MinimumCp is 0)
-            return null;
-        int node = 0;
-        for (int i = 1; i < family.Positions.Count; i++)
-            if (Math.Abs(family.Positions[i] - strip.Depth / blade.Span) < Math.Abs(family.Positions[node] - strip.Depth / blade.Span))
-                node = i;
-        SectionConditions conditions = family.Tables[node].Curves[0].Conditions with
-        {
-            ReynoldsNumber = Math.Clamp(strip.ReynoldsNumber, PolarGrid.LeastReynoldsNumber, PolarGrid.GreatestReynoldsNumber),
-        };
-        SectionFlow flow = new(blade.SectionAt(strip.Depth));
-        foreach (double beside in Beside)
-        {
-            SectionPoint point = flow.Solve(strip.SectionAngle + beside, conditions, withSurface: true);
-            if (!point.Converged || point.Surface is not { } surface)
-                continue;
-            // From the stream square to the quarter-chord line to the whole stream.
-            double share = lowest / section.MinimumCp;
-            return new(strip.Depth, surface.X, [.. surface.Cp.Select(cp => share * cp)], -Cavitation.Number(answer.Water, strip.Depth, cruise.Flow.Speed));
-        }
-
-        return null;
-    }
+    private static PressureAlong? Pressure(FinAfloat answer, Blade blade, SectionPolarFamily family, LiftingResult cruise) =>
+        SectionPressure.Along(answer, blade, family, cruise, cruise.Strips.MinBy(own => Math.Abs(own.Depth - PressurePlace * blade.Span))!);
 }

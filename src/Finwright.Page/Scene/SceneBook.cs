@@ -6,12 +6,12 @@ namespace Finwright.Page.Scene;
 /// <summary>Scenes that a browser may fetch, each under a name that nobody can guess.</summary>
 public sealed class SceneBook
 {
-    private readonly ConcurrentDictionary<string, Func<Surface, byte[]?>> _scenes = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Func<byte[]?>> _scenes = new(StringComparer.Ordinal);
 
     /// <summary>Opens a page of the book.</summary>
-    /// <param name="make">Makes the scene as it is now; null when there is none yet.</param>
-    /// <returns>The address it is fetched from, without the surface; <see cref="Close"/> ends it.</returns>
-    public string Open(Func<Surface, byte[]?> make)
+    /// <param name="make">Gives the scene as it is now; null when there is none yet.</param>
+    /// <returns>Its name; <see cref="Close"/> ends it.</returns>
+    public string Open(Func<byte[]?> make)
     {
         string name = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
         _scenes[name] = make;
@@ -23,9 +23,8 @@ public sealed class SceneBook
 
     /// <summary>The address of a scene.</summary>
     /// <param name="name">From <see cref="Open"/>.</param>
-    /// <param name="surface">What it is to show.</param>
-    /// <param name="version">Of the design: another version is another address.</param>
-    public static string Address(string name, Surface surface, long version) => $"/api/scene/{name}/{surface.ToString().ToLowerInvariant()}?v={version}";
+    /// <param name="number">Of the drawing: another one is another address.</param>
+    public static string Address(string name, long number) => $"/api/scene/{name}?n={number}";
 
-    internal byte[]? Make(string name, Surface surface) => _scenes.TryGetValue(name, out Func<Surface, byte[]?>? make) ? make(surface) : null;
+    internal byte[]? Make(string name) => _scenes.TryGetValue(name, out Func<byte[]?>? make) ? make() : null;
 }
