@@ -36,11 +36,19 @@ internal sealed class Visit : IAsyncDisposable
     /// <summary>A further tab of the same browser.</summary>
     public async Task<IPage> OtherTab(string path)
     {
-        IPage tab = await _context.NewPageAsync();
-        Watch(tab);
-        await tab.GotoAsync(new Uri(_served.Address, path).AbsoluteUri);
+        IPage tab = await Window(new Uri(_served.Address, path).AbsoluteUri);
         await IsLive(tab);
         return tab;
+    }
+
+    /// <summary>A further window of the same browser, at a whole address.</summary>
+    public async Task<IPage> Window(string address)
+    {
+        IPage window = await _context.NewPageAsync();
+        Watch(window);
+        // An address may lead on at once: who asked waits for what it needs to see.
+        await window.GotoAsync(address, new() { WaitUntil = WaitUntilState.Commit });
+        return window;
     }
 
     /// <summary>What is sent first does not listen yet: waits until it does.</summary>

@@ -85,7 +85,8 @@ internal sealed class LocalDoor
             });
         }
 
-        context.Response.Redirect("/");
+        // Where the reader was last, if the browser knows.
+        context.Response.Redirect("/#back");
     }
 
     private static byte[]? Read(string file)

@@ -57,21 +57,47 @@ function onReconnect(event) {
 }
 health().then(run => { state.run = run; }, () => { });
 
-// Where the reader was on a page comes back after a reload.
-const place = () => "place:" + location.pathname;
+// Where the reader was comes back: on the page after a reload, and the page itself when the browser was closed or killed.
+const placesKey = "finwright-places", mostPlaces = 40;
+function places() {
+    try {
+        return JSON.parse(localStorage.getItem(placesKey)) ?? [];
+    } catch {
+        return [];
+    }
+}
+function notePlace(y = scrollY) {
+    const here = location.pathname + location.search;
+    const others = places().filter(place => place.path !== here);
+    localStorage.setItem(placesKey, JSON.stringify([{ path: here, y }, ...others].slice(0, mostPlaces)));
+}
 let noting = null;
 addEventListener("scroll", () => {
     clearTimeout(noting);
-    noting = setTimeout(() => sessionStorage.setItem(place(), String(scrollY)), 150);
+    noting = setTimeout(() => notePlace(), 150);
 }, { passive: true });
 history.scrollRestoration = "manual";
-const was = Number(sessionStorage.getItem(place()));
-if (was > 0 && !location.hash) {
+if (location.hash === "#back") {
+    // Let in anew: to the page that was open last, if there was one.
+    const last = places()[0];
+    history.replaceState(null, "", location.pathname);
+    if (last && last.path !== "/" && last.path.startsWith("/") && !last.path.startsWith("//"))
+        location.replace(last.path);
+}
+function comeBack() {
+    const was = location.hash ? 0 : places().find(place => place.path === location.pathname + location.search)?.y ?? 0;
+    notePlace(was);
+    if (was <= 0)
+        return;
     const reach = () => scrollTo(0, was);
     reach();
+    // The page grows while it is drawn; a hand that moves it has the last word.
     const grown = new ResizeObserver(reach);
     grown.observe(document.body);
     for (const moved of ["wheel", "pointerdown", "keydown", "touchstart"])
         addEventListener(moved, () => grown.disconnect(), { once: true, passive: true });
     setTimeout(() => grown.disconnect(), 3000);
 }
+comeBack();
+// From one room to another without asking for a whole page.
+window.navigation?.addEventListener("currententrychange", () => notePlace(0));

@@ -1,0 +1,26 @@
+using Microsoft.Playwright;
+
+namespace Finwright.Browser.Tests;
+
+public sealed class ComingBackTests(BrowserFixture browser)
+{
+    [Fact]
+    public async Task A_browser_that_was_closed_is_led_to_where_its_reader_was()
+    {
+        await using ServedPage served = await ServedPage.Season();
+        await using Visit visit = await browser.Visit(served);
+        IPage page = await visit.Go("/design/Sandbar%20delta");
+        await page.EvaluateAsync("document.querySelector('#pour').scrollIntoView()");
+        await page.WaitForFunctionAsync("JSON.parse(localStorage.getItem('finwright-places'))[0].y > 500");
+        double was = await page.EvaluateAsync<double>("scrollY");
+        await page.CloseAsync();
+        // A new window, opened at the address that the program shows when it is started again.
+        await served.Kill();
+        await served.Start();
+        IPage again = await visit.Window(served.Entry.AbsoluteUri);
+        await again.WaitForURLAsync("**/design/Sandbar%20delta");
+        await Browser.Tests.Visit.IsLive(again);
+        await again.WaitForFunctionAsync("was => Math.abs(scrollY - was) < 400", was);
+        visit.NothingWentWrong();
+    }
+}
