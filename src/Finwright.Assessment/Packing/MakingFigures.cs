@@ -4,9 +4,12 @@ using Finwright.Assessment.Made;
 namespace Finwright.Assessment.Packing;
 
 /// <summary>The figures of a pack that show how the parts are poured and cure: pores, air that stays, temperature over the part and over time.</summary>
-internal static class MakingFigures
+public static class MakingFigures
 {
     /// <summary>Draws the figures that there is something to draw for.</summary>
+    /// <param name="name">Name of the fin.</param>
+    /// <param name="poured">The pour; null for none.</param>
+    /// <param name="cured">The cure; null for none.</param>
     /// <returns>Name of the file, what it shows, the figure.</returns>
     public static IEnumerable<(string File, string What, Figure Figure)> Of(string name, FinPoured? poured, FinCured? cured)
     {

@@ -1,5 +1,8 @@
 using System.Net.Sockets;
 using Finwright.Page.Editing;
+using Finwright.Page.Making;
+using Finwright.Page.Phone;
+using Finwright.Page.RunSheets;
 using Finwright.Page.Scene;
 using Finwright.Page.Settings;
 using Finwright.Page.Words;
@@ -15,6 +18,8 @@ namespace Finwright.Page.Hosting;
 /// <summary>The page's server: listens on this computer alone, until it is disposed of.</summary>
 public sealed class PageHost : IAsyncDisposable
 {
+    private const string Program = "Finwright";
+
     private const long MostUploadBytes = 64L << 20;
 
     private readonly WebApplication _web;
@@ -74,20 +79,30 @@ public sealed class PageHost : IAsyncDisposable
         await _web.DisposeAsync().ConfigureAwait(false);
     }
 
-    private static WebApplication Build(PageSettings settings, Desk desk, LocalDoor door)
+    /// <summary>A server that listens nowhere yet, and finds the files for the browser.</summary>
+    internal static WebApplicationBuilder Bare(PageSettings settings)
     {
-        const string program = "Finwright";
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
-            ApplicationName = program,
+            ApplicationName = Program,
             ContentRootPath = settings.ProgramFolder,
             EnvironmentName = Environments.Production,
         });
         // Run from its sources, the files for the browser lie where the build found them.
-        if (File.Exists(Path.Combine(settings.ProgramFolder, program + ".staticwebassets.runtime.json")))
+        if (File.Exists(Path.Combine(settings.ProgramFolder, Program + ".staticwebassets.runtime.json")))
             StaticWebAssetsLoader.UseStaticWebAssets(builder.Environment, builder.Configuration);
         builder.Logging.ClearProviders();
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
+        builder.WebHost.UseUrls();
+        return builder;
+    }
+
+    /// <summary>The list of files for the browser.</summary>
+    internal static string AssetsOf(PageSettings settings) => Path.Combine(settings.ProgramFolder, Program + ".staticwebassets.endpoints.json");
+
+    private static WebApplication Build(PageSettings settings, Desk desk, LocalDoor door)
+    {
+        WebApplicationBuilder builder = Bare(settings);
         builder.WebHost.ConfigureKestrel(server =>
         {
             // Not by configuration: no variable of the environment can make it listen to others.
@@ -95,8 +110,7 @@ public sealed class PageHost : IAsyncDisposable
             server.AddServerHeader = false;
             server.Limits.MaxRequestBodySize = MostUploadBytes;
         });
-        builder.WebHost.UseUrls();
-        builder.Services.AddDataProtection().SetApplicationName(program).PersistKeysToFileSystem(new(Path.Combine(settings.KeepingFolder, "keys")));
+        builder.Services.AddDataProtection().SetApplicationName(Program).PersistKeysToFileSystem(new(Path.Combine(settings.KeepingFolder, "keys")));
         builder.Services.AddRazorComponents().AddInteractiveServerComponents(circuits => circuits.DetailedErrors = false);
         builder.Services.AddHttpContextAccessor();
         builder.Services
@@ -107,6 +121,10 @@ public sealed class PageHost : IAsyncDisposable
             .AddSingleton<WorkFloor>()
             .AddSingleton<OpenDesigns>()
             .AddSingleton<SceneBook>()
+            .AddSingleton<Handouts>()
+            .AddSingleton<MotionInbox>()
+            .AddSingleton<FigureBook>()
+            .AddSingleton<PhoneAccess>()
             .AddScoped<Reader>();
 
         WebApplication web = builder.Build();
@@ -119,8 +137,12 @@ public sealed class PageHost : IAsyncDisposable
         web.UseAntiforgery();
         string run = Guid.NewGuid().ToString("N");
         web.MapGet("/api/health", () => Results.Text(run));
-        web.MapStaticAssets(Path.Combine(settings.ProgramFolder, program + ".staticwebassets.endpoints.json"));
+        web.MapStaticAssets(AssetsOf(settings));
         SceneEndpoint.Map(web);
+        FileEndpoints.Map(web);
+        MotionInbox.Map(web);
+        FigureBook.Map(web);
+        RunEndpoints.Map(web, isPhone: false);
         web.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
         return web;
     }

@@ -24,7 +24,9 @@ public sealed class WorkFloor : IDisposable
     private readonly AutoResetEvent _called = new(initialState: false);
     private readonly CancellationTokenSource _closing = new();
     private readonly Thread _worker;
-    private readonly Assessor _assessor = new(new MemoryStageCache(), curves: CacheFolder.OpenCurves());
+    private readonly MemoryStageCache _stages = new();
+    private readonly DiskStageCache? _curves = CacheFolder.OpenCurves();
+    private readonly Assessor _assessor;
     private readonly TimeProvider _time;
     private DesignSession? _atWork;
     private CancellationTokenSource? _stopping;
@@ -34,9 +36,13 @@ public sealed class WorkFloor : IDisposable
     public WorkFloor(TimeProvider time)
     {
         _time = time;
+        _assessor = OpenAssessor();
         _worker = new(Work) { IsBackground = true, Name = "work floor", Priority = ThreadPriority.BelowNormal };
         _worker.Start();
     }
+
+    /// <summary>An assessor for other work in the background: it need not work out again what was worked out here.</summary>
+    internal Assessor OpenAssessor() => new(_stages, curves: _curves);
 
     /// <summary>Asks for a design to be worked out as it is now.</summary>
     internal void Ask(DesignSession session)

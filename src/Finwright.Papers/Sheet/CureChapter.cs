@@ -12,10 +12,6 @@ internal static class CureChapter
 {
     private const double Celsius = 273.15, FigureHeight = 0.08;
 
-    // Readings are told for these shares of the time of the peak, to the quarter of an hour, later to the half.
-    private const double Quarter = 900, Half = 1800, HalfFrom = 5400;
-    private static readonly double[] ReadAt = [0.5, 0.75, 1, 1.5, 2, 3];
-
     /// <summary>Writes it.</summary>
     public static void Write(SheetPaper paper)
     {
@@ -67,8 +63,7 @@ internal static class CureChapter
         PartCureResult nominal = part.Band.Nominal;
         if (part.Case.Bath is { } bath)
         {
-            double stays = part.Water is { Status: WaterTimeStatus.Found } found ? Math.Max(bath.Duration, found.Duration) : bath.Duration;
-            paper.Step(words.IntoWater(name, tongue.Temperature(bath.Temperature), tongue.Percent(pour.BathLevelPercent / 100), tongue.Duration(stays)), Cautions.Bath, Cautions.SealedCup);
+            paper.Step(words.IntoWater(name, tongue.Temperature(bath.Temperature), tongue.Percent(pour.BathLevelPercent / 100), tongue.Duration(CureTimes.InWater(part)!.Value)), Cautions.Bath, Cautions.SealedCup);
             if (part.Water is { } water)
             {
                 paper.Flow.Text(water.Status switch
@@ -88,43 +83,22 @@ internal static class CureChapter
         paper.Flow.Blanks(part.Case.Bath is null ? [words.PouredAt, words.HandledAt] : [words.PouredAt, words.IntoWaterAt, words.OutOfWaterAt, words.HandledAt]);
         paper.StepAbove(words.Measure(words.HottestPlace(tongue.Length(Math.Abs(part.HottestPlace.Y), 0), part.HottestPlace.Y >= 0)));
         Readings(paper, nominal);
-        paper.Flow.Figure(SheetFigures.Cure(paper, part), FigureHeight, words.CureCaption(name));
+        paper.Flow.Figure(SheetFigures.Cure(paper.Result.Cured!, part, paper.Design.Name, tongue), FigureHeight, words.CureCaption(name));
         Handle(paper, part, name);
     }
 
     private static void Readings(SheetPaper paper, PartCureResult nominal)
     {
         (SheetWords words, Tongue tongue) = (paper.Words, paper.Tongue);
-        double[] times =
-        [
-            .. ReadAt.Select(share => Even(share * nominal.Resin.Time)).Where(time => time <= nominal.History[^1].Time).Distinct(),
-        ];
         paper.Flow.Table(
             [new(words.HoursColumn, 2, IsNumber: true), new(words.ResinHeatColumn, 2.4, IsNumber: true), new(words.SkinHeatColumn, 2.4, IsNumber: true), new(words.ClockColumn, 2), new(words.MeasuredColumn, 2)],
             [
-                .. times.Select(time => (IReadOnlyList<string>)
+                .. CureTimes.ToRead(nominal).Select(time => (IReadOnlyList<string>)
                 [
-                    tongue.Duration(time), tongue.Temperature(At(nominal.History, time, moment => moment.Hottest)), tongue.Temperature(At(nominal.History, time, moment => moment.WallOutside)), "", "",
+                    tongue.Duration(time), tongue.Temperature(CureTimes.At(nominal.History, time, moment => moment.Hottest)), tongue.Temperature(CureTimes.At(nominal.History, time, moment => moment.WallOutside)), "", "",
                 ]),
             ],
             boxed: true);
-    }
-
-    private static double Even(double time)
-    {
-        double step = time < HalfFrom ? Quarter : Half;
-        return Math.Max(step, step * Math.Round(time / step));
-    }
-
-    /// <summary>A temperature of the cure at a time, between moments by a straight line.</summary>
-    private static double At(IReadOnlyList<CureMoment> history, double time, Func<CureMoment, double> of)
-    {
-        int next = 1;
-        while (next < history.Count - 1 && history[next].Time < time)
-            next++;
-        (CureMoment before, CureMoment after) = (history[next - 1], history[next]);
-        double share = after.Time > before.Time ? Math.Clamp((time - before.Time) / (after.Time - before.Time), 0, 1) : 1;
-        return of(before) + share * (of(after) - of(before));
     }
 
     private static void Handle(SheetPaper paper, PartCured part, string name)

@@ -7,21 +7,28 @@ using Finwright.Strength.Bench;
 namespace Finwright.Papers.Sheet;
 
 /// <summary>Figures of the sheet, in the reader's words and units.</summary>
-internal static class SheetFigures
+public static class SheetFigures
 {
     private const double Celsius = 273.15, Inch = 25.4e-3;
 
     /// <summary>How warm a part gets over time.</summary>
-    public static Figure Cure(SheetPaper paper, PartCured part)
+    /// <param name="cured">The cure of the fin.</param>
+    /// <param name="part">The part, followed to its end.</param>
+    /// <param name="fin">Name of the fin.</param>
+    /// <param name="tongue">How the figure speaks.</param>
+    public static Figure Cure(FinCured cured, PartCured part, string fin, Tongue tongue)
     {
-        CureCurveWords words = paper.Words.CureCurves with { Culture = Culture(paper.Tongue) };
-        if (paper.Tongue.Units == PaperUnits.Inch)
+        ArgumentNullException.ThrowIfNull(cured);
+        ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(tongue);
+        CureCurveWords words = tongue.Words.Sheet.CureCurves with { Culture = Culture(tongue) };
+        if (tongue.Units == PaperUnits.Inch)
             words = words with { Degrees = kelvin => 1.8 * (kelvin - Celsius) + 32, Unit = "°F" };
-        return CureCurvesFigure.Draw(paper.Words.CureTitle(paper.Design.Name, paper.Part(part.Name)), part.Band, paper.Result.Cured!.Softening, part.Case.Bath, words);
+        return CureCurvesFigure.Draw(tongue.Words.Sheet.CureTitle(fin, tongue.Words.Names.Part(part.Name)), part.Band, cured.Softening, part.Case.Bath, words);
     }
 
     /// <summary>How far the blade bends along the span.</summary>
-    public static Figure Bench(SheetPaper paper, BenchPrediction prediction)
+    internal static Figure Bench(SheetPaper paper, BenchPrediction prediction)
     {
         BenchFigureWords words = paper.Words.BenchCurves with { Culture = Culture(paper.Tongue), Mass = kilograms => paper.Tongue.Mass(kilograms) };
         if (paper.Tongue.Units == PaperUnits.Inch)

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Finwright.Design;
 using Finwright.Workshop.Learning;
+using Finwright.Workshop.RunSheets;
 using Finwright.Workshop.Stock;
 
 namespace Finwright.Workshop.Storing;
@@ -31,6 +32,7 @@ internal sealed record TextColumn(string Table, string Column, string What, Func
         Day("outing", "sailed_on"), Moment("outing", "deleted_at"),
         Moment("draft", "kept_at"),
         Moment("calibration", "made_at"), Word<LearnedQuantity>("calibration", "quantity", null), Moment("calibration", "deleted_at"),
+        Word<RunKind>("run_sheet", "kind", null), Moment("run_sheet", "made_at"), new("run_sheet", "plan", "JSON", IsJson, null), Moment("run_entry", "at"),
     ];
 
     private static TextColumn Moment(string table, string column) => new(table, column, "a moment", Reads(text => StoredForm.Moment(text)), "1970-01-01T00:00:00.000Z");

@@ -3,6 +3,7 @@ using Finwright.Workshop.Builds;
 using Finwright.Workshop.Drafts;
 using Finwright.Workshop.Learning;
 using Finwright.Workshop.Outings;
+using Finwright.Workshop.RunSheets;
 using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Stock;
 
@@ -31,6 +32,7 @@ public sealed class WorkshopStore : IDisposable
         Outings = new(connection);
         Calibrations = new(connection);
         Drafts = new(connection);
+        RunSheets = new(connection);
         Bin = new(connection);
     }
 
@@ -60,6 +62,9 @@ public sealed class WorkshopStore : IDisposable
 
     /// <summary>What is being changed in designs and is not yet a revision.</summary>
     public DraftTable Drafts { get; }
+
+    /// <summary>The steps of a print or pour day, and what was done at each.</summary>
+    public RunSheetTable RunSheets { get; }
 
     /// <summary>What was deleted and can be had back.</summary>
     public StoreBin Bin { get; }

@@ -1,0 +1,48 @@
+using System.Collections.Concurrent;
+using System.Security.Cryptography;
+using System.Text;
+
+namespace Finwright.Page.Making;
+
+/// <summary>Figures that a browser may fetch as pictures, each set under a name that nobody can guess.</summary>
+public sealed class FigureBook
+{
+    // The inks of every drawing, light and dark.
+    private static readonly (string Light, string Dark)[] Inks =
+    [
+        ("#fbfaf6", "#10181f"), ("#14273a", "#e8e6de"), ("#5b6b78", "#9fb0bb"), ("#d8d5cb", "#2c3942"), ("#1f6f8b", "#6fb7cf"), ("#946200", "#e0b04a"), ("#a3262a", "#f08a87"), ("#2f6b4f", "#7cc39d"),
+    ];
+
+    private readonly ConcurrentDictionary<string, Func<string, byte[]?>> _sets = new(StringComparer.Ordinal);
+
+    /// <summary>Opens a set.</summary>
+    /// <param name="draw">Draws a figure by its name, as SVG; null when there is none.</param>
+    public string Open(Func<string, byte[]?> draw)
+    {
+        string key = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
+        _sets[key] = draw;
+        return key;
+    }
+
+    /// <summary>Closes it.</summary>
+    public void Close(string key) => _sets.TryRemove(key, out _);
+
+    /// <summary>The same drawing on dark paper.</summary>
+    internal static byte[] Darkened(byte[] svg)
+    {
+        string text = Encoding.UTF8.GetString(svg);
+        foreach ((string light, string dark) in Inks)
+            text = text.Replace(light, dark, StringComparison.OrdinalIgnoreCase);
+        return Encoding.UTF8.GetBytes(text);
+    }
+
+    internal static void Map(IEndpointRouteBuilder web) => web.MapGet("/api/figure/{key}/{name}", (string key, string name, bool? dark, FigureBook book, HttpContext context) =>
+    {
+        context.Response.Headers.CacheControl = "no-store";
+        // Drawings carry their looks in themselves; they are shown as pictures and run nothing.
+        context.Response.Headers.ContentSecurityPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
+        return book._sets.TryGetValue(key, out Func<string, byte[]?>? draw) && draw(name) is { } svg
+            ? Results.Bytes(dark is true ? Darkened(svg) : svg, "image/svg+xml")
+            : Results.NotFound();
+    });
+}

@@ -1,0 +1,51 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Finwright.Workshop.RunSheets;
+
+namespace Finwright.Page.RunSheets;
+
+/// <summary>What may be entered on a run sheet: ticks, clocks and notes of its steps, and readings of its thermometers.</summary>
+public static partial class RunEntries
+{
+    /// <summary>Value of a tick that is set.</summary>
+    public const string Ticked = "yes";
+
+    /// <summary>So many things may be sent at once.</summary>
+    public const int MostAtOnce = 500;
+
+    /// <summary>Whether a sheet may hold an entry.</summary>
+    /// <param name="plan">The sheet's steps.</param>
+    /// <param name="key">What it belongs to: "s3:tick", "s3:timer", "s3:note" or "reading:" and eight to 32 hexadecimal digits.</param>
+    /// <param name="value">Its value; empty takes it back.</param>
+    public static bool Allows(RunPlan plan, string key, string value)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(key);
+        ArgumentNullException.ThrowIfNull(value);
+        if (value.Length > RunSheetTable.LongestValue || value.Contains('\0', StringComparison.Ordinal))
+            return false;
+        if (ReadingKey().IsMatch(key))
+            return value.Length == 0 || RunSheetTable.ReadingOf(value) is { } reading && plan.Steps().Any(step => step.Thermometer?.Part == reading.Part);
+        Match match = StepKey().Match(key);
+        if (!match.Success || plan.Steps().FirstOrDefault(step => step.Id == match.Groups["step"].Value) is not { } step)
+            return false;
+        return match.Groups["what"].Value switch
+        {
+            "tick" => value is "" or Ticked,
+            "timer" => step.Timer is not null && (value.Length == 0 || DateTimeOffset.TryParse(value, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out _)),
+            _ => true,
+        };
+    }
+
+    /// <summary>When a step's clock was started; null when it does not run.</summary>
+    /// <param name="entries">What was entered.</param>
+    /// <param name="step">The step.</param>
+    public static DateTimeOffset? Started(IEnumerable<RunEntry> entries, string step) =>
+        entries.FirstOrDefault(entry => entry.Key == step + ":timer") is { Value.Length: > 0 } entry && DateTimeOffset.TryParse(entry.Value, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out DateTimeOffset at) ? at : null;
+
+    [GeneratedRegex("^(?<step>s[0-9]{1,4}):(?<what>tick|timer|note)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex StepKey();
+
+    [GeneratedRegex("^reading:[0-9a-f]{8,32}$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex ReadingKey();
+}
