@@ -115,8 +115,12 @@ public static class CureCurvesFigure
     private static double Greatest(PartCureBand band) => Math.Max(band.Low.Resin.Temperature, Math.Max(band.Nominal.Resin.Temperature, band.High.Resin.Temperature));
 
     /// <summary>Where the time axis ends: a while after the last thing that happens.</summary>
-    private static double LastHour(PartCureBand band, WaterBath? bath)
+    /// <summary>Until when a cure is worth showing, h.</summary>
+    /// <param name="band">The cure with its range.</param>
+    /// <param name="bath">The bath; null for none.</param>
+    public static double LastHour(PartCureBand band, WaterBath? bath)
     {
+        ArgumentNullException.ThrowIfNull(band);
         double end = band.Nominal.History[^1].Time, last = Math.Max(band.Nominal.Resin.Time, band.High.Resin.Time);
         if (double.IsFinite(band.Nominal.Handling))
             last = Math.Max(last, band.Nominal.Handling);

@@ -1,12 +1,16 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace Finwright.Page.Making;
 
 /// <summary>Figures that a browser may fetch as pictures, each set under a name that nobody can guess.</summary>
-public sealed class FigureBook
+public sealed partial class FigureBook
 {
+    // Tones lighter than this and with no more colour than this are paper with a little ink.
+    private const int LightFrom = 150, MostColour = 40;
+
     // The inks of every drawing, light and dark.
     private static readonly (string Light, string Dark)[] Inks =
     [
@@ -27,14 +31,26 @@ public sealed class FigureBook
     /// <summary>Closes it.</summary>
     public void Close(string key) => _sets.TryRemove(key, out _);
 
-    /// <summary>The same drawing on dark paper.</summary>
-    internal static byte[] Darkened(byte[] svg)
+    /// <summary>The same drawing on dark paper: inks by their list, light tones between them by as much ink as they hold.</summary>
+    internal static byte[] Darkened(byte[] svg) => Encoding.UTF8.GetBytes(Colour().Replace(Encoding.UTF8.GetString(svg), match =>
     {
-        string text = Encoding.UTF8.GetString(svg);
+        string colour = match.Value.ToLowerInvariant();
         foreach ((string light, string dark) in Inks)
-            text = text.Replace(light, dark, StringComparison.OrdinalIgnoreCase);
-        return Encoding.UTF8.GetBytes(text);
-    }
+        {
+            if (colour == light)
+                return dark;
+        }
+
+        byte[] tone = Convert.FromHexString(colour.AsSpan(1)), paper = Convert.FromHexString(Inks[0].Dark.AsSpan(1)), ink = Convert.FromHexString(Inks[1].Dark.AsSpan(1));
+        // A tone of its own, such as a band of a scale, stays what it is.
+        if (tone.Min() < LightFrom || tone.Max() - tone.Min() > MostColour)
+            return colour;
+        double share = 1 - tone.Average(part => part) / byte.MaxValue;
+        return $"#{Convert.ToHexStringLower([.. paper.Zip(ink, (low, high) => (byte)Math.Round(low + share * (high - low)))])}";
+    }));
+
+    [GeneratedRegex("#[0-9a-fA-F]{6}\\b", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 5000)]
+    private static partial Regex Colour();
 
     internal static void Map(IEndpointRouteBuilder web) => web.MapGet("/api/figure/{key}/{name}", (string key, string name, bool? dark, FigureBook book, HttpContext context) =>
     {

@@ -17,7 +17,7 @@ internal sealed class RunText(Reader reader)
 
     /// <summary>The next step.</summary>
     /// <param name="words">What to do and why.</param>
-    /// <param name="cautions">What to take care of, in the words of <see cref="Making.Quantities.Cautions"/>.</param>
+    /// <param name="cautions">What to take care of, in the words of <see cref="Finwright.Making.Quantities.Cautions"/>.</param>
     public RunStep Step(StepWords words, params string[] cautions) => Step(words.Text, words.Reason, cautions);
 
     /// <inheritdoc cref="Step(StepWords, string[])"/>

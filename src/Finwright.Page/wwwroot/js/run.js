@@ -15,7 +15,7 @@ const number = (value, digits) => new Intl.NumberFormat(lang, { minimumFractionD
 const warmth = kelvin => fahrenheit ? number(1.8 * (kelvin - 273.15) + 32, 0) + " °F" : number(kelvin - 273.15, 1) + " °C";
 const clock = ms => {
     const at = new Date(ms - offset), today = new Date();
-    const time = at.toLocaleTimeString(lang, { hour: "2-digit", minute: "2-digit" });
+    const time = at.toLocaleTimeString(lang, { hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
     return at.toDateString() === today.toDateString() ? time : at.toLocaleDateString(lang, { weekday: "short" }) + " " + time;
 };
 function length(ms) {
@@ -259,7 +259,7 @@ function showClocks(running) {
         line.href = location.pathname + "#" + one.id;
         line.dataset.of = one.id;
         line.className = one.state;
-        put(line.firstChild, one.text.length > 60 ? one.text.slice(0, 58) + "…" : one.text);
+        put(line.firstChild, one.text);
         put(line.lastChild, one.shown);
     });
 }
