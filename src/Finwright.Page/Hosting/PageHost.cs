@@ -93,7 +93,8 @@ public sealed class PageHost : IAsyncDisposable
             StaticWebAssetsLoader.UseStaticWebAssets(builder.Environment, builder.Configuration);
         builder.Logging.ClearProviders();
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
-        builder.WebHost.UseUrls();
+        // No variable of the environment brings other code along, or another address.
+        builder.WebHost.UseSetting(WebHostDefaults.PreventHostingStartupKey, "true").UseUrls();
         return builder;
     }
 

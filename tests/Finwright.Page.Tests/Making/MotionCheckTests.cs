@@ -54,7 +54,7 @@ public sealed class MotionCheckTests : IDisposable
     /// <summary>A box as large as the plate's parts, layer by layer, with a share of the plastic that is planned.</summary>
     private string Write(PlatePrinted plate, double share)
     {
-        Making.Layers.PrintSettings settings = plate.Parts[0].Layers.Settings;
+        Finwright.Making.Layers.PrintSettings settings = plate.Parts[0].Layers.Settings;
         int layers = plate.Parts.Max(part => part.Layers.Layers.Count);
         double width = 1e3 * (plate.Size.X - settings.LineWidth), depth = 1e3 * (plate.Size.Y - settings.LineWidth), filament = Math.PI / 4 * 1.75 * 1.75;
         double each = share * 1e9 * plate.Time.Volume / layers / filament / 4;

@@ -9,11 +9,20 @@ internal static class SmallFin
 {
     private static readonly Lazy<AssessmentResult> Cured = new(Work);
 
-    public static FinDesign Design { get; } = new()
-    {
-        Name = "Small fin",
-        Shape = new() { Outline = new() { Family = OutlineFamily.Upright, SpanMm = 150, RootChordMm = 90 } },
-    };
+    public static FinDesign Design { get; } = DesignReader.Read(
+        """
+        {
+          "format": 2,
+          "name": "Small fin",
+          "shape": {
+            "outline": { "family": "upright", "span_mm": 150, "root_chord_mm": 190 },
+            "sections": [
+              { "at_percent": 0, "section": "naca-0010-34", "thickness_percent": 14 },
+              { "at_percent": 100, "section": "naca-0010-34", "thickness_percent": 12 }
+            ]
+          }
+        }
+        """).Design!;
 
     /// <summary>Parts, print, pour and cure; nothing of water and strength.</summary>
     public static AssessmentResult Made => Cured.Value;
