@@ -1,4 +1,6 @@
 using System.Net.Sockets;
+using Finwright.Page.Bench;
+using Finwright.Page.Builds;
 using Finwright.Page.Editing;
 using Finwright.Page.Making;
 using Finwright.Page.Phone;
@@ -126,6 +128,7 @@ public sealed class PageHost : IAsyncDisposable
             .AddSingleton<MotionInbox>()
             .AddSingleton<FigureBook>()
             .AddSingleton<PhoneAccess>()
+            .AddSingleton<BenchRoom>()
             .AddScoped<Reader>();
 
         WebApplication web = builder.Build();
@@ -144,6 +147,7 @@ public sealed class PageHost : IAsyncDisposable
         MotionInbox.Map(web);
         FigureBook.Map(web);
         RunEndpoints.Map(web, isPhone: false);
+        PhotoEndpoint.Map(web);
         web.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
         return web;
     }

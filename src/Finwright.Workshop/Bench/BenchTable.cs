@@ -49,6 +49,24 @@ public sealed class BenchTable
     /// <summary>Deletes a session; for 30 days it can be had back.</summary>
     public void Delete(long id) => new StoreBin(_store).Put(BinKind.Bench, id);
 
+    /// <summary>Deletes a session, and the calibrations that came from it, all of it or nothing.</summary>
+    /// <param name="store">The store that this is part of.</param>
+    /// <param name="session">The session.</param>
+    /// <returns>The calibrations that went with it.</returns>
+    public IReadOnlyList<Learning.Calibration> DeleteWithTeachings(WorkshopStore store, BenchSession session)
+    {
+        ArgumentNullException.ThrowIfNull(store);
+        ArgumentNullException.ThrowIfNull(session);
+        return _store.Change(() =>
+        {
+            Learning.Calibration[] taught = [.. store.Calibrations.List(session.BuildId).Where(own => own.Sessions.Contains(session.Id))];
+            foreach (Learning.Calibration own in taught)
+                store.Calibrations.Delete(own.Id);
+            Delete(session.Id);
+            return (IReadOnlyList<Learning.Calibration>)taught;
+        });
+    }
+
     /// <summary>Has a deleted session back.</summary>
     /// <exception cref="StoreException">It was not deleted, or its build is not there.</exception>
     public void Restore(long id) => _store.Change(() =>

@@ -95,6 +95,13 @@ public sealed class BuildTable
         });
     }
 
+    /// <summary>Forgets where a photo of a build lies; the photo itself stays.</summary>
+    public void Forget(long build, BuildPhoto photo)
+    {
+        ArgumentNullException.ThrowIfNull(photo);
+        _store.Change(() => _store.Execute("DELETE FROM build_photo WHERE build_id = $build AND path = $path", ("build", build), ("path", photo.Path)));
+    }
+
     /// <summary>Takes a build off the list; for 30 days it can be had back.</summary>
     public void Delete(long id) => new StoreBin(_store).Put(BinKind.Build, id);
 

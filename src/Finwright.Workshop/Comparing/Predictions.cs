@@ -54,6 +54,22 @@ public static class Predictions
         return results;
     }
 
+    /// <summary>Results of a revision as they are kept, else what is worked out at once.</summary>
+    /// <param name="store">The store.</param>
+    /// <param name="revision">The revision.</param>
+    /// <param name="assessor">Works it out.</param>
+    /// <param name="programVersion">Version of the program.</param>
+    /// <param name="progress">Takes reports; null when nobody listens.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public static FinResults KeptOrQuick(WorkshopStore store, Revision revision, Assessor assessor, string programVersion, IProgress<StageProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(store);
+        ArgumentNullException.ThrowIfNull(revision);
+        ArgumentNullException.ThrowIfNull(assessor);
+        return Kept(store, revision, programVersion) ?? FinResults.Of(assessor.Assess(store.Shelf.Read(revision.Id), AssessmentDepth.Bench, progress, cancellation)).Only(Quick);
+    }
+
     /// <summary>Keeps the results of a revision; a store that may only be read keeps nothing.</summary>
     /// <param name="store">The store.</param>
     /// <param name="revision">The revision.</param>

@@ -1,5 +1,6 @@
 using Finwright.Assessment;
 using Finwright.Assessment.Packing;
+using Finwright.Assessment.Stages;
 using Finwright.Design;
 using Finwright.Strength.Bench;
 using Finwright.Strength.Files;
@@ -7,6 +8,7 @@ using Finwright.Workshop.Bench;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Comparing;
 using Finwright.Workshop.Reviewing;
+using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Storing;
 
 namespace Finwright.Workshop.Learning;
@@ -31,6 +33,37 @@ public sealed record Teaching
     /// <summary>What it does not teach, and why.</summary>
     public required IReadOnlyList<string> NotTaught { get; init; }
 
+    /// <summary>What the readings say of walls and core; null when they say nothing. It is there even where the build does not say of which batches it is.</summary>
+    public BenchFitSummary? Bench { get; init; }
+
+    /// <summary>What teaching needs to know of a build's design: what is kept, else print and pour where something was measured. Water and cure teach nothing.</summary>
+    /// <param name="store">The store.</param>
+    /// <param name="build">The build.</param>
+    /// <param name="assessor">Works out what is not kept: seconds.</param>
+    /// <param name="programVersion">Version of the program.</param>
+    /// <param name="progress">Takes reports; null when nobody listens.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static FinResults Predicted(WorkshopStore store, Build build, Assessor assessor, string programVersion, IProgress<StageProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(store);
+        ArgumentNullException.ThrowIfNull(build);
+        ArgumentNullException.ThrowIfNull(assessor);
+        Revision revision = store.Shelf.Find(build.RevisionId)!;
+        if (Predictions.Kept(store, revision, programVersion) is { } known)
+            return known;
+        return FinResults.Of(assessor.Assess(store.Shelf.Read(revision.Id), DepthFor(build, store.Builds.Parts(build.Id)), progress, cancellation));
+    }
+
+    /// <summary>How far a build's design must be worked out for teaching.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="parts">Its parts.</param>
+    public static AssessmentDepth DepthFor(Build build, IReadOnlyList<BuildPart> parts)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        return build is not { PlasticGrams: null, ResinMl: null, MassGrams: null, PrintHours: null } || parts.Count > 0 ? AssessmentDepth.Pour : AssessmentDepth.Shape;
+    }
+
     /// <summary>Learns from a build; nothing is kept yet.</summary>
     /// <param name="store">The store.</param>
     /// <param name="build">The build.</param>
@@ -50,7 +83,7 @@ public sealed record Teaching
         Lesson lesson = new(build, $"Finwright {programVersion}", madeAt, note);
         lesson.FromBench(store, assessor, programVersion, cancellation);
         lesson.FromMaking(predicted, store.Builds.Parts(build.Id));
-        return new() { Build = build, Calibrations = lesson.Calibrations, Remarks = lesson.Remarks, NotTaught = lesson.NotTaught };
+        return new() { Build = build, Calibrations = lesson.Calibrations, Remarks = lesson.Remarks, NotTaught = lesson.NotTaught, Bench = lesson.Bench };
     }
 
     /// <summary>Keeps what the build teaches in place of what it taught before, all of it or nothing.</summary>
@@ -80,6 +113,8 @@ public sealed record Teaching
         public List<string> Remarks { get; } = [];
 
         public List<string> NotTaught { get; } = [];
+
+        public BenchFitSummary? Bench { get; private set; }
 
         public void FromBench(WorkshopStore store, Assessor assessor, string programVersion, CancellationToken cancellation)
         {
@@ -114,6 +149,7 @@ public sealed record Teaching
                 last = fit;
             }
 
+            Bench = last;
             foreach (FactorSummary own in last?.Factors ?? [])
             {
                 switch (own.Part)

@@ -46,7 +46,7 @@ internal sealed class ComparedInput(WorkshopStore store, Assessor assessor, bool
 
     /// <summary>Results of a revision as they are kept, else what is worked out at once.</summary>
     public FinResults KeptOrQuick(Revision revision) =>
-        Predictions.Kept(store, revision, ProgramVersion.Text) ?? QuickOf(revision);
+        Predictions.KeptOrQuick(store, revision, assessor, ProgramVersion.Text, progress, cancellation);
 
     private FinResults QuickOf(Revision revision) => FinResults.Of(Assess(store.Shelf.Read(revision.Id), AssessmentDepth.Bench)).Only(Predictions.Quick);
 

@@ -19,18 +19,12 @@ internal sealed class BenchDeleteCommand : StoreCommand
     {
         long number = SessionNumber.Of(arguments.GetRequiredValue(_number));
         BenchSession session = store.Bench.Get(number);
-        Calibration[] taught = [.. store.Calibrations.List(session.BuildId).Where(own => own.Sessions.Contains(number))];
-        store.Together(() =>
-        {
-            foreach (Calibration own in taught)
-                store.Calibrations.Delete(own.Id);
-            store.Bench.Delete(number);
-        });
+        IReadOnlyList<Calibration> taught = store.Bench.DeleteWithTeachings(store, session);
         string build = store.Builds.Get(session.BuildId).Name;
         if (WantsJson(arguments))
             streams.Out.Write(AnswerJson.Write(new BenchBinAnswer(number, build, IsDeleted: true, [.. taught.Select(own => own.Id)])));
         else
-            streams.Out.WriteLine(Wrapping.Wrap($"Deleted readings {number} of {build}{(taught.Length == 0 ? "" : $", and {taught.Length} calibration{(taught.Length == 1 ? "" : "s")} that came from them")}. \"finwright bench restore {number}\" has the readings back for {StoreBin.Days} days.", streams.Width));
+            streams.Out.WriteLine(Wrapping.Wrap($"Deleted readings {number} of {build}{(taught.Count == 0 ? "" : $", and {taught.Count} calibration{(taught.Count == 1 ? "" : "s")} that came from them")}. \"finwright bench restore {number}\" has the readings back for {StoreBin.Days} days.", streams.Width));
         return ExitCode.Good;
     }
 }

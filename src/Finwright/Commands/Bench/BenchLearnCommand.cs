@@ -5,7 +5,6 @@ using Finwright.Terminal;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Comparing;
 using Finwright.Workshop.Learning;
-using Finwright.Workshop.Reviewing;
 using Finwright.Workshop.Storing;
 
 namespace Finwright.Commands.Bench;
@@ -28,7 +27,7 @@ internal sealed class BenchLearnCommand : StoreCommand
         Build build = ComparedInput.BuildOf(store, arguments.GetRequiredValue(_build));
         using Assessor assessor = OpenAssessor();
         using ProgressLine progress = new(streams);
-        FinResults predicted = Predicted(store, build, assessor, progress, cancellation);
+        FinResults predicted = Teaching.Predicted(store, build, assessor, ProgramVersion.Text, progress, cancellation);
         Teaching teaching = Teaching.Of(store, build, predicted, assessor, ProgramVersion.Text, TimeProvider.System.GetUtcNow(), arguments.GetValue(_note) ?? "", cancellation);
         progress.Clear();
         cancellation.ThrowIfCancellationRequested();
@@ -39,16 +38,6 @@ internal sealed class BenchLearnCommand : StoreCommand
         else
             BenchSessionText.WriteLearned(streams, answer);
         return ExitCode.Good;
-    }
-
-    // Print and pour are seconds; water and cure teach nothing here.
-    private static FinResults Predicted(WorkshopStore store, Build build, Assessor assessor, ProgressLine progress, CancellationToken cancellation)
-    {
-        Workshop.Shelf.Revision revision = store.Shelf.Find(build.RevisionId)!;
-        if (Predictions.Kept(store, revision, ProgramVersion.Text) is { } known)
-            return known;
-        bool isMeasured = build is not { PlasticGrams: null, ResinMl: null, MassGrams: null, PrintHours: null } || store.Builds.Parts(build.Id).Count > 0;
-        return FinResults.Of(assessor.Assess(store.Shelf.Read(revision.Id), isMeasured ? AssessmentDepth.Pour : AssessmentDepth.Shape, progress, cancellation));
     }
 }
 
