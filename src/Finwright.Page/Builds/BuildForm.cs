@@ -74,7 +74,7 @@ public sealed class BuildForm
         {
             Name = Form.Text(Name, 80, isNeeded: true),
             RevisionId = Form.Chosen(Of) ?? _before.RevisionId,
-            MadeOn = Form.Day(MadeOn, Today),
+            MadeOn = Form.Day(MadeOn, Today, kept: _before.MadeOn),
             FilamentId = Form.Chosen(Filament),
             ResinId = Form.Chosen(Resin),
             PlasticGrams = Form.Number(Plastic, 0, 5000),

@@ -19,7 +19,7 @@ public sealed class PartForm
     /// <param name="today">The day.</param>
     public PartForm(Reader reader, BuildPart? part, DateOnly today)
     {
-        (Form, Today) = (new(reader), today);
+        (Form, Today, Before) = (new(reader), today, part);
         Form[Part] = part?.Part ?? "";
         Form.Put(PrintedOn, part?.PrintedOn);
         Form[Filament] = part?.FilamentId?.ToString(CultureInfo.InvariantCulture) ?? "";
@@ -33,12 +33,14 @@ public sealed class PartForm
 
     private DateOnly Today { get; }
 
+    private BuildPart? Before { get; }
+
     /// <summary>The part as typed; null when something is wrong, which is said at its field.</summary>
     public BuildPart? ToKeep()
     {
         Form.Judge();
         BuildPart part = new(
-            Form.Text(Part, LongestName, isNeeded: true), Form.Day(PrintedOn, Today), Form.Chosen(Filament), Form.Number(Plastic, 0, 5000), Form.Number(Hours, 0, 500), Form.Text(Note, LongestNote));
+            Form.Text(Part, LongestName, isNeeded: true), Form.Day(PrintedOn, Today, kept: Before?.PrintedOn), Form.Chosen(Filament), Form.Number(Plastic, 0, 5000), Form.Number(Hours, 0, 500), Form.Text(Note, LongestNote));
         return Form.IsSound ? part : null;
     }
 }

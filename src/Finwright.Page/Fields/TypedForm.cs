@@ -103,7 +103,8 @@ public sealed class TypedForm(Reader reader)
     /// <param name="field">The field.</param>
     /// <param name="latest">The last that can be; null for any.</param>
     /// <param name="isNeeded">Whether it must be there.</param>
-    public DateOnly? Day(string field, DateOnly? latest = null, bool isNeeded = false)
+    /// <param name="kept">A day that was kept before: it stands, even when it lies in the future.</param>
+    public DateOnly? Day(string field, DateOnly? latest = null, bool isNeeded = false, DateOnly? kept = null)
     {
         string text = this[field].Trim();
         if (text.Length == 0)
@@ -119,7 +120,7 @@ public sealed class TypedForm(Reader reader)
             return null;
         }
 
-        if (day > latest)
+        if (day > latest && day != kept)
         {
             Refuse(field, reader["This day lies in the future."]);
             return null;

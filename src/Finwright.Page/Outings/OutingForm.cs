@@ -55,7 +55,7 @@ public sealed class OutingForm
             Form.Refuse(WindHigh, _reader["Gusts below the lulls: write the lower end first."]);
         Outing outing = (_before ?? new() { SailedOn = Today }) with
         {
-            SailedOn = Form.Day(Day, Today, isNeeded: true) ?? Today,
+            SailedOn = Form.Day(Day, Today, isNeeded: true, kept: _before?.SailedOn) ?? Today,
             Place = Form.Text(Place, LongestWord),
             // One number is a steady wind.
             WindLowKnots = low ?? high,

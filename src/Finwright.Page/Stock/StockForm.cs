@@ -68,8 +68,8 @@ public sealed class StockForm
             Unit = Enum.TryParse(Form[Unit], out StockUnit unit) ? unit : StockUnit.Pieces,
             Price = Form.Number(Price, 0, 1e6),
             Currency = Form.Text(Currency, 8),
-            BoughtOn = Form.Day(BoughtOn, Today),
-            OpenedOn = Form.Day(OpenedOn, Today),
+            BoughtOn = Form.Day(BoughtOn, Today, kept: _before?.BoughtOn),
+            OpenedOn = Form.Day(OpenedOn, Today, kept: _before?.OpenedOn),
             UseBefore = Form.Day(UseBefore),
             Note = Form.Text(Note, 2000),
         };

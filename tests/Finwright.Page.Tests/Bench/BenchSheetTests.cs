@@ -60,5 +60,5 @@ public sealed class BenchSheetTests
         Assert.Equal("300", sheet.Rows[2].Form[ReadingRow.At]);
     }
 
-    private static BenchSheet Sheet() => new(MadeFin.Reader(PaperLanguage.English, PaperUnits.Metric), new() { Name = "Plain" }, 300, Today);
+    private static BenchSheet Sheet() => new(MadeFin.Reader(PaperLanguage.English, PaperUnits.Metric), new() { Name = "Plain", Shape = new() { Outline = new() { Family = OutlineFamily.Upright, SpanMm = 300, RootChordMm = 120 } } }, 300, Today);
 }

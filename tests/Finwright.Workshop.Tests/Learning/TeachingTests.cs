@@ -119,6 +119,29 @@ public sealed class TeachingTests : IDisposable
     }
 
     [Fact]
+    public void What_readings_say_of_walls_and_core_is_told_even_where_no_batch_is_known()
+    {
+        Build build = _shop.Build("nameless", _shop.First, null, null);
+        BenchSession session = _shop.Measure(build, _shop.Readings(WorkshopOfTests.Design, Wall, Core));
+        Teaching teaching = Teach(build);
+        Assert.Empty(teaching.Calibrations);
+        FinDesign learned = teaching.Bench!.Into(WorkshopOfTests.Design);
+        Assert.Equal(Wall, learned.Materials.WallFactor, 0.05);
+        _shop.Store.Bench.DeleteWithTeachings(_shop.Store, session);
+        Assert.Null(Teach(build).Bench);
+    }
+
+    [Fact]
+    public void Deleted_readings_take_along_what_they_taught_and_nothing_else()
+    {
+        Build build = _shop.Store.Builds.Change(_shop.Build("forgetful", _shop.First, _shop.Grey, _shop.Resin) with { PlasticGrams = 210 });
+        BenchSession session = _shop.Measure(build, _shop.Readings(WorkshopOfTests.Design, Wall, Core));
+        Teach(build, WorkshopOfTests.Predicted()).Keep(_shop.Store);
+        Assert.Equal([LearnedQuantity.WallStiffness, LearnedQuantity.CoreStiffness], _shop.Store.Bench.DeleteWithTeachings(_shop.Store, session).Select(own => own.Quantity));
+        Assert.Equal(LearnedQuantity.Plastic, Assert.Single(_shop.Store.Calibrations.List(build.Id)).Quantity);
+    }
+
+    [Fact]
     public void Learning_again_takes_the_place_of_before()
     {
         Build build = _shop.Store.Builds.Change(_shop.Build("again", _shop.First, _shop.Grey, _shop.Resin) with { PlasticGrams = 210 });

@@ -5,6 +5,7 @@ using Finwright.Terminal;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Comparing;
 using Finwright.Workshop.Learning;
+using Finwright.Workshop.Reviewing;
 using Finwright.Workshop.Storing;
 
 namespace Finwright.Commands.Bench;
