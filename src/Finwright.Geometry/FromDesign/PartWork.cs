@@ -77,7 +77,7 @@ internal sealed class PartWork(FinDesign design, BladeShape blade, FinSolids sol
     public IReadOnlyList<Resting> BaseWays(PrintAttitude attitude) => Ways(attitude, new(0, 1, 0), BaseFaces.Starboard(Solids.Plan));
 
     /// <summary>The gauge lies on its flush side.</summary>
-    public IReadOnlyList<Resting> GaugeWays() => [new(PrintAttitude.Lying, BaseFaces.Starboard(Solids.Plan))];
+    public IReadOnlyList<Resting> GaugeWays() => [FitGauge.Rest(Solids.Plan)];
 
     /// <summary>A length as text.</summary>
     public static string Mm(double metres) => $"{metres / Millimetres:0.0} mm";

@@ -1,3 +1,4 @@
+using Finwright.Design;
 using Finwright.Geometry.Bases;
 using Finwright.Geometry.Solids;
 
@@ -28,6 +29,14 @@ public static class FitGauge
         Point2 middle = Middle(plan);
         Point3 onStarboard = new(middle.X, middle.Y, plan.Width(middle.Y) / 2);
         return Placement.Along(onStarboard - thickness * outward, -1 * outward, new(1, 0, 0));
+    }
+
+    /// <summary>How it lies on the printer: on its flush side.</summary>
+    /// <param name="plan">The base.</param>
+    public static Resting Rest(BasePlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return new(PrintAttitude.Lying, BaseFaces.Starboard(plan));
     }
 
     /// <summary>The gauge, flush on the starboard side, in the place of the base.</summary>

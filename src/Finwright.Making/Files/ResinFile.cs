@@ -13,6 +13,13 @@ public static class ResinFile
     /// <summary>Ending of the file names.</summary>
     public const string Ending = ".resin.json";
 
+    /// <summary>The numbers of a resin.</summary>
+    public static DataSubject Subject => ResinField.Subject;
+
+    /// <summary>What a number of a resin is, in one sentence; empty when there is no such number.</summary>
+    /// <param name="key">Its field.</param>
+    public static string MeaningOf(string key) => ResinField.All.FirstOrDefault(field => field.Data.Key == key)?.Meaning ?? "";
+
     // At a fifth cured and 20 °C: from some hundred days to some minutes for what is left. Judgement: slower never cures, faster cannot be poured.
     private const double SlowestRate = 1e-7, FastestRate = 1e-2, RoomTemperature = 293.15, RateConversion = 0.2;
 

@@ -12,7 +12,7 @@ namespace Finwright.Page.Fields;
 public sealed record FieldAt(string Path, Field Field, object? Value)
 {
     // What the unit says need not be said again.
-    private static readonly string[] Units = ["mm", "degrees", "percent", "celsius", "kg", "m_per_s", "cm2", "m2", "ml", "grams", "hours", "minutes", "seconds", "gpa", "mpa", "n", "watts"];
+    private static readonly string[] Units = ["g_per_cm3", "kg_per_m3", "j_per_kg_k", "w_per_mk", "w_per_m_k", "mm_per_s2", "mm3_per_s", "mm_per_s", "per_kwh", "per_kg", "per_m", "each", "mm", "degrees", "percent", "celsius", "kg", "m_per_s", "cm2", "m2", "ml", "grams", "hours", "minutes", "seconds", "gpa", "mpa", "n", "watts"];
 
     /// <summary>Finds a field.</summary>
     /// <param name="design">The design.</param>

@@ -5,6 +5,8 @@ using Finwright.Page.Editing;
 using Finwright.Page.Making;
 using Finwright.Page.Phone;
 using Finwright.Page.RunSheets;
+using Finwright.Page.Help;
+using Finwright.Page.Libraries;
 using Finwright.Page.Scene;
 using Finwright.Page.Settings;
 using Finwright.Page.Words;
@@ -129,6 +131,9 @@ public sealed class PageHost : IAsyncDisposable
             .AddSingleton<FigureBook>()
             .AddSingleton<PhoneAccess>()
             .AddSingleton<BenchRoom>()
+            .AddSingleton<LibraryShelf>()
+            .AddSingleton<FileBook>()
+            .AddSingleton<TourDesign>()
             .AddScoped<Reader>();
 
         WebApplication web = builder.Build();
@@ -148,6 +153,7 @@ public sealed class PageHost : IAsyncDisposable
         FigureBook.Map(web);
         RunEndpoints.Map(web, isPhone: false);
         PhotoEndpoint.Map(web);
+        FileBook.Map(web);
         web.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
         return web;
     }

@@ -53,13 +53,19 @@ public sealed class ReaderSettings
     /// <summary>The choice.</summary>
     public ReaderChoice Choice { get; private set; }
 
+    /// <summary>Words, units or colours are others now: pages that are open are asked for anew.</summary>
+    public event Action? Changed;
+
     /// <summary>Makes another choice, and keeps it.</summary>
     /// <exception cref="IOException">It cannot be kept.</exception>
     public void Choose(ReaderChoice choice)
     {
+        bool looksOther = choice with { TourSeen = Choice.TourSeen } != Choice;
         Choice = choice;
         Directory.CreateDirectory(Path.GetDirectoryName(_file)!);
         AtomicFile.Write(_file, stream => JsonSerializer.Serialize(stream, choice, Form));
+        if (looksOther)
+            Changed?.Invoke();
     }
 
     private static ReaderChoice? Read(string file)

@@ -13,6 +13,9 @@ public static class MaterialFile
     /// <summary>Ending of the file names.</summary>
     public const string Ending = ".material.json";
 
+    /// <summary>The kinds of material and their numbers.</summary>
+    public static DataSubject Subject => MaterialForm.Subject;
+
     /// <summary>Reads a material.</summary>
     /// <param name="utf8">The file's bytes.</param>
     /// <returns>The material, or everything that is wrong with the file.</returns>

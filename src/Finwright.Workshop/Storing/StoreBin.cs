@@ -20,6 +20,9 @@ public enum BinKind
 
     /// <summary>A calibration.</summary>
     Calibration,
+
+    /// <summary>A thing of the library.</summary>
+    Library,
 }
 
 /// <summary>Something deleted that can be had back.</summary>
@@ -44,6 +47,7 @@ public sealed class StoreBin
         [BinKind.Outing] = ("outing", "sailed_on || ' ' || place"),
         [BinKind.Stock] = ("stock_item", "name || ' ' || batch"),
         [BinKind.Calibration] = ("calibration", "quantity"),
+        [BinKind.Library] = ("library_item", "name"),
     };
 
     /// <summary>A condition on rows that hang on a build: it is not deleted. In SQL, for tables with a column <c>build_id</c>.</summary>
@@ -94,6 +98,7 @@ public sealed class StoreBin
         Throw("calibration");
         Throw("bench_session", "calibration_session WHERE calibration_session.session_id = bench_session.id");
         Throw("outing");
+        Throw("library_item");
         Throw("build", "outing WHERE outing.build_id = build.id");
         Throw("design", "build JOIN revision ON revision.id = build.revision_id WHERE revision.design_id = design.id");
         Throw(

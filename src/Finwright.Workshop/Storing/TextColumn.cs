@@ -2,6 +2,7 @@ using System.Text.Json;
 using Finwright.Design;
 using Finwright.Workshop.Learning;
 using Finwright.Workshop.RunSheets;
+using Finwright.Workshop.Library;
 using Finwright.Workshop.Stock;
 
 namespace Finwright.Workshop.Storing;
@@ -33,6 +34,7 @@ internal sealed record TextColumn(string Table, string Column, string What, Func
         Moment("draft", "kept_at"),
         Moment("calibration", "made_at"), Word<LearnedQuantity>("calibration", "quantity", null), Moment("calibration", "deleted_at"),
         Word<RunKind>("run_sheet", "kind", null), Moment("run_sheet", "made_at"), new("run_sheet", "plan", "JSON", IsJson, null), Moment("run_entry", "at"),
+        Word<LibraryKind>("library_item", "kind", null), Moment("library_item", "made_at"), Moment("library_item", "deleted_at"),
     ];
 
     private static TextColumn Moment(string table, string column) => new(table, column, "a moment", Reads(text => StoredForm.Moment(text)), "1970-01-01T00:00:00.000Z");

@@ -2,6 +2,7 @@ using Finwright.Workshop.Bench;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Drafts;
 using Finwright.Workshop.Learning;
+using Finwright.Workshop.Library;
 using Finwright.Workshop.Outings;
 using Finwright.Workshop.RunSheets;
 using Finwright.Workshop.Shelf;
@@ -33,6 +34,7 @@ public sealed class WorkshopStore : IDisposable
         Calibrations = new(connection);
         Drafts = new(connection);
         RunSheets = new(connection);
+        Library = new(connection);
         Bin = new(connection);
     }
 
@@ -65,6 +67,8 @@ public sealed class WorkshopStore : IDisposable
 
     /// <summary>The steps of a print or pour day, and what was done at each.</summary>
     public RunSheetTable RunSheets { get; }
+    /// <summary>What is kept for more than one design.</summary>
+    public LibraryTable Library { get; }
 
     /// <summary>What was deleted and can be had back.</summary>
     public StoreBin Bin { get; }
@@ -122,6 +126,9 @@ public sealed class WorkshopStore : IDisposable
                 break;
             case BinKind.Calibration:
                 Calibrations.Restore(id);
+                break;
+            case BinKind.Library:
+                Library.Restore(id);
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of thing that can be deleted.");
