@@ -126,7 +126,7 @@ public sealed class BoxMeasuring
             List<Finding> findings = [.. _numbers.Where(number => !IsUnused(number.Key)).SelectMany(number => Range(number.Key, number.Value))];
             if (findings.Count > 0 || Carrier is not { } carrier || !AreEndsGiven)
                 return findings;
-            findings.AddRange(DesignReader.Read(DesignWriter.Write(carrier)).Findings.Where(finding => finding.Path.StartsWith("$.base", StringComparison.Ordinal)));
+            findings.AddRange(DesignReader.Read(DesignWriter.Write(carrier)).Findings.Where(finding => finding.Path.StartsWith("$.base.measured", StringComparison.Ordinal)));
             if (!findings.Exists(finding => finding.IsError))
                 findings.AddRange(BoxGauge.Plan(carrier).Findings);
             return findings;

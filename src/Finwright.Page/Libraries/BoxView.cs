@@ -9,7 +9,7 @@ namespace Finwright.Page.Libraries;
 /// <param name="plan">The base.</param>
 public sealed class BoxView(BasePlan plan)
 {
-    private const double Margin = 26, Between = 40, Below = 14, HullThickness = 3;
+    private const double Margin = 32, Between = 44, Below = 14, HullThickness = 3;
 
     /// <summary>The frame of the drawing.</summary>
     public string Frame => string.Join(' ', new[] { 0, 0, BehindMiddle + HalfWidth + Margin, BelowY + Below }.Select(Number));

@@ -1,3 +1,4 @@
+using System.Text;
 using Finwright.Design;
 using Finwright.Making.Files;
 using Finwright.Page.Works;
@@ -45,11 +46,14 @@ public sealed class LibraryShelf(Desk desk)
     /// <summary>The kind of a word in an address; null when there is none.</summary>
     public static LibraryKind? KindOf(string word) => Kinds.Cast<LibraryKind?>().FirstOrDefault(kind => LibraryFile.WordOf(kind!.Value) == word);
 
+    /// <summary>What came along of a kind.</summary>
+    internal static IEnumerable<LibraryContent> KnownOf(LibraryKind kind) => Known.Where(own => own.Kind == kind);
+
     /// <summary>Everything of a kind.</summary>
     /// <param name="kind">The kind.</param>
     public IReadOnlyList<LibraryEntry> All(LibraryKind kind) =>
     [
-        .. Known.Where(own => own.Kind == kind).Select(own => new LibraryEntry(own, null, [])),
+        .. KnownOf(kind).Select(own => new LibraryEntry(own, null, [])),
         .. desk.Ask(store => store.Library.List(kind)).Select(Entry),
     ];
 
@@ -61,7 +65,7 @@ public sealed class LibraryShelf(Desk desk)
 
     /// <summary>One that came along; null when there is none.</summary>
     public static LibraryEntry? FindKnown(LibraryKind kind, string key) =>
-        Known.FirstOrDefault(own => own.Kind == kind && KeyOf(own) == key) is { } found ? new(found, null, []) : null;
+        KnownOf(kind).FirstOrDefault(own => KeyOf(own) == key) is { } found ? new(found, null, []) : null;
 
     /// <summary>Keeps a further thing of the maker's own, under its name or that name with a number.</summary>
     /// <param name="content">The thing.</param>
@@ -90,9 +94,21 @@ public sealed class LibraryShelf(Desk desk)
     public static string SlugOf(string title)
     {
         ArgumentNullException.ThrowIfNull(title);
-        string decomposed = title.Normalize(System.Text.NormalizationForm.FormD).ToLowerInvariant();
-        string letters = string.Concat(decomposed.Select(letter => letter is >= 'a' and <= 'z' or >= '0' and <= '9' ? letter : char.IsAscii(letter) ? '-' : '\0')).Replace("\0", "", StringComparison.Ordinal);
-        string slug = string.Join('-', letters.Split('-', StringSplitOptions.RemoveEmptyEntries));
+        StringBuilder letters = new();
+        foreach (char letter in title.ToLowerInvariant())
+        {
+            letters.Append(letter switch
+            {
+                'ä' => "ae",
+                'ö' => "oe",
+                'ü' => "ue",
+                'ß' => "ss",
+                >= 'a' and <= 'z' or >= '0' and <= '9' => letter.ToString(),
+                _ => "-",
+            });
+        }
+
+        string slug = string.Join('-', letters.ToString().Split('-', StringSplitOptions.RemoveEmptyEntries));
         slug = slug.Length > 40 ? slug[..40].TrimEnd('-') : slug;
         return slug.Length > 0 ? slug : "own";
     }

@@ -48,7 +48,14 @@ public sealed record DesignPart(LibraryKind Kind, string Name, string Note, FinD
     public override string Write() => LibraryFile.Write(this);
 
     /// <inheritdoc/>
-    public override DesignReading Into(FinDesign design, bool isKnown) => PartFields.Put(Carrier, design, Kind);
+    public override DesignReading Into(FinDesign design, bool isKnown)
+    {
+        DesignReading reading = PartFields.Put(Carrier, design, Kind);
+        // A box without bolts leaves nothing to run through the base: what still holds then comes with it.
+        return Kind is LibraryKind.Box && reading.Design is { Base.Fixing: Fixing.ThroughBolts } taken && reading.Findings.Any(finding => finding.Code == "bolts-missing")
+            ? DesignReader.Read(DesignWriter.Write(taken with { Base = taken.Base with { Fixing = taken.Hardware.ClampRods.Count > 0 ? Fixing.ClampRods : Fixing.BaseOnly } }))
+            : reading;
+    }
 }
 
 /// <summary>A material.</summary>

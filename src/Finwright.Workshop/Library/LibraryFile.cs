@@ -161,9 +161,12 @@ public static class LibraryFile
         string inside = design.GetRawText().Trim()[1..^1].Trim();
         string shape = JsonSerializer.Serialize(PartFields.Tree(PartFields.Blank())["shape"]);
         DesignReading reading = DesignReader.Read($"{{\"name\": \"library\", \"shape\": {shape}{(inside.Length > 0 ? ", " : "")}{inside}}}");
-        findings.AddRange(reading.Findings.Where(finding => !finding.Path.StartsWith("$.shape", StringComparison.Ordinal)).Select(finding => finding with { Line = null }));
+        // What hangs on the rest of a design is said when the thing is taken into one.
+        findings.AddRange(reading.Findings.Where(finding => fields.Any(field => IsWithin(finding.Path, field) || IsWithin(field, finding.Path))).Select(finding => finding with { Line = null }));
         return reading.Design;
     }
+
+    private static bool IsWithin(string path, string group) => path.StartsWith(group, StringComparison.Ordinal) && (path.Length == group.Length || path[group.Length] is '.' or '[');
 
     private static LibraryReading Refused(string code, string path, string message, string remedy) => new(null, [new(code, Severity.Error, path, message, remedy)]);
 

@@ -26,6 +26,10 @@ internal static class EarlierStore
         """,
         "INSERT INTO outing (id, sailed_on, place, build_id, grip) VALUES (5, '2026-03-04', 'the bay', 3, 4); INSERT INTO track VALUES (5, 'a.gpx', '" + "1111111111111111111111111111111111111111111111111111111111111111" + "', x'010203');",
         "",
+        $$"""
+        INSERT INTO draft (design_id, base_id, position, kept_at) VALUES (4, 7, 1, '2026-04-05T06:07:08.900Z');
+        INSERT INTO draft_step (design_id, number, said, place, text) VALUES (4, 0, '', '', '{{Text}}'), (4, 1, 'longer', '$.shape.outline.span_mm', '{{Text}}');
+        """,
     ];
 
     /// <summary>Makes a store of a version, with rows in all of its tables that matter.</summary>

@@ -5,6 +5,7 @@ using Finwright.Design;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Exchange;
 using Finwright.Workshop.Exchange.Stores;
+using Finwright.Workshop.Library;
 using Finwright.Workshop.Learning;
 using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Stock;
@@ -143,6 +144,7 @@ public sealed class StoreExchangeTests
             store.Shelf.KeepPrediction(first.Id, "test", $"{{\"mass_g\":{Math.Abs(number):R}}}");
             store.Drafts.Begin(first.DesignId, first.Id, store.Shelf.Text(first.Id));
             store.Drafts.Keep(first.DesignId, new(1, words, "$.prove.mass_kg", store.Shelf.Text(first.Id)));
+            store.Library.Add(DesignPart.Usual(LibraryKind.Box, $"Box {i}", words));
         }
 
         if (designs == 0)
