@@ -37,6 +37,14 @@ public static class PartSettingsReader
         return Read(start.AsSpan(0, length), Path.GetDirectoryName(Path.GetFullPath(path)));
     }
 
+    /// <summary>Checks settings that came from no file.</summary>
+    /// <param name="settings">The settings.</param>
+    public static PartSettingsReading Check(PartSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        return new(settings, [.. RangeChecks.Of(settings), .. PourChecks.Of(settings.Pour)]);
+    }
+
     /// <summary>Reads settings from the bytes of a file.</summary>
     /// <param name="bytes">UTF-8, with or without byte order mark.</param>
     /// <param name="folder">Folder of the file; null when there is none.</param>

@@ -29,17 +29,19 @@ public static class SectionFiles
         return design with { Shape = design.Shape with { ImportedSections = sections } };
     }
 
-    /// <summary>Takes the text of a section file as a section of a design.</summary>
-    /// <param name="name">Name by which stations refer to it.</param>
-    /// <param name="text">The file's text: two columns of numbers, x and y, once round the section.</param>
-    /// <returns>The section, null when the text cannot be used; and what came of reading it.</returns>
-    public static (ImportedSection? Section, CoordinateReading Reading) Take(string name, string text)
+    /// <summary>Takes the coordinates of a section from text.</summary>
+    /// <param name="name">Name that the section shall have.</param>
+    /// <param name="reader">The text.</param>
+    /// <returns>What came of reading, and the section with its points as a design holds it; null when there are problems.</returns>
+    public static (CoordinateReading Reading, ImportedSection? Section) Take(string name, TextReader reader)
     {
-        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(name);
+        ArgumentNullException.ThrowIfNull(reader);
+        // One character more than is taken, so that it can be said that the text is too long.
+        char[] buffer = new char[CoordinateText.MostCharacters + 1];
+        string text = new(buffer, 0, reader.ReadBlock(buffer));
         CoordinateReading reading = CoordinateReader.Read(name, new StringReader(text));
-        return reading.Section is null
-            ? (null, reading)
-            : (new() { Name = name, Points = [.. CoordinateText.Read(new StringReader(text)).Rows.Select(row => (double[])[row.Point.X, row.Point.Y])] }, reading);
+        return (reading, reading.Section is null ? null : new() { Name = name, Points = [.. CoordinateText.Read(new StringReader(text)).Rows.Select(row => (double[])[row.Point.X, row.Point.Y])] });
     }
 
     private static IReadOnlyList<IReadOnlyList<double>>? Points(string name, string file, string? folder, string path, ICollection<Finding> findings)
@@ -50,13 +52,12 @@ public static class SectionFiles
             return null;
         }
 
-        string text;
+        CoordinateReading reading;
+        ImportedSection? section;
         try
         {
-            // One character more than the reader takes, so that it can say that the file is too large.
             using StreamReader reader = new(Path.Combine(folder, file));
-            char[] buffer = new char[CoordinateText.MostCharacters + 1];
-            text = new(buffer, 0, reader.ReadBlock(buffer));
+            (reading, section) = Take(name, reader);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -65,7 +66,6 @@ public static class SectionFiles
             return null;
         }
 
-        (ImportedSection? section, CoordinateReading reading) = Take(name, text);
         foreach (CoordinateProblem problem in reading.Problems)
         {
             string place = problem.Line is int line ? $", line {line}" : "";

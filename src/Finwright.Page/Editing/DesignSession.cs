@@ -3,6 +3,7 @@ using Finwright.Design;
 using Finwright.Geometry;
 using Finwright.Geometry.FromDesign;
 using Finwright.Page.Works;
+using Finwright.Workshop.Comparing;
 using Finwright.Workshop.Drafts;
 using Finwright.Workshop.Shelf;
 
@@ -54,7 +55,7 @@ public sealed class DesignSession : IDisposable
     public long DesignId { get; }
 
     /// <summary>Its name.</summary>
-    public string Name { get; private set; }
+    public string Name { get; internal set; }
 
     /// <summary>The revision that the draft came from, or was last kept as.</summary>
     public Revision Base { get; private set; }
@@ -227,6 +228,29 @@ public sealed class DesignSession : IDisposable
         }
 
         Changed?.Invoke();
+    }
+
+    /// <summary>Keeps what was worked out with the revision, when the design is still that revision: shelf and comparisons need not work it out again.</summary>
+    internal void KeepResults(long version, Func<FinResults> results)
+    {
+        lock (_gate)
+        {
+            if (Now.Version != version || Differs)
+                return;
+        }
+
+        Revision revision = Base;
+        if (_desk.Ask(store => Predictions.Kept(store, revision, _desk.ProgramVersion)) is not null)
+            return;
+        FinResults all = results();
+        try
+        {
+            _desk.Change(store => Predictions.Keep(store, revision, _desk.ProgramVersion, all));
+        }
+        catch (Workshop.Storing.StoreException)
+        {
+            // They are shown all the same, and worked out again another time.
+        }
     }
 
     private void Step(int by)

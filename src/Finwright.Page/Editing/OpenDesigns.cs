@@ -18,17 +18,15 @@ public sealed class OpenDesigns(Desk desk, WorkFloor floor, TimeProvider time) :
             return null;
         lock (_gate)
         {
-            if (!_sessions.TryGetValue(shelved.Id, out DesignSession? session) || session.Name != shelved.Name)
-            {
-                session?.Dispose();
+            if (!_sessions.TryGetValue(shelved.Id, out DesignSession? session))
                 _sessions[shelved.Id] = session = new(desk, floor, time, shelved);
-            }
-
+            // Renamed meanwhile: tabs that show it go on with the same session, so that none can overwrite another.
+            session.Name = shelved.Name;
             return session;
         }
     }
 
-    /// <summary>Closes a design: after it was renamed or deleted.</summary>
+    /// <summary>Closes a design: after it is gone for good.</summary>
     /// <param name="design">Number of the design.</param>
     public void Close(long design)
     {

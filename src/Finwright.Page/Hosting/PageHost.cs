@@ -8,7 +8,9 @@ using Finwright.Page.RunSheets;
 using Finwright.Page.Help;
 using Finwright.Page.Libraries;
 using Finwright.Page.Scene;
+using Finwright.Page.Shelf;
 using Finwright.Page.Settings;
+using Finwright.Page.Starting;
 using Finwright.Page.Words;
 using Finwright.Page.Works;
 using Microsoft.AspNetCore.DataProtection;
@@ -134,6 +136,7 @@ public sealed class PageHost : IAsyncDisposable
             .AddSingleton<LibraryShelf>()
             .AddSingleton<FileBook>()
             .AddSingleton<TourDesign>()
+            .AddSingleton<PartBook>()
             .AddScoped<Reader>();
 
         WebApplication web = builder.Build();
@@ -154,6 +157,7 @@ public sealed class PageHost : IAsyncDisposable
         RunEndpoints.Map(web, isPhone: false);
         PhotoEndpoint.Map(web);
         FileBook.Map(web);
+        ShelfEndpoints.Map(web);
         web.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
         return web;
     }

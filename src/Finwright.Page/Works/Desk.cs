@@ -6,6 +6,8 @@ namespace Finwright.Page.Works;
 /// <summary>The workshop's store as the page uses it: one user at a time, and what they do in one go is done in one go.</summary>
 public sealed class Desk : IDisposable
 {
+    private const string Program = "Finwright ";
+
     private readonly Lock _gate = new();
     private readonly WorkshopStore _store;
 
@@ -13,6 +15,9 @@ public sealed class Desk : IDisposable
 
     /// <summary>Program and version, for what is kept.</summary>
     public string MadeBy { get; }
+
+    /// <summary>Version of the program, without its name.</summary>
+    public string ProgramVersion => MadeBy.StartsWith(Program, StringComparison.Ordinal) ? MadeBy[Program.Length..] : MadeBy;
 
     /// <summary>Something in the store was changed by the page.</summary>
     public event Action? Changed;

@@ -3,6 +3,7 @@ using Finwright.Assessment.Caching;
 using Finwright.Assessment.Stages;
 using Finwright.Design;
 using Finwright.Page.Editing;
+using Finwright.Workshop.Comparing;
 using Thread = System.Threading.Thread;
 
 namespace Finwright.Page.Works;
@@ -172,6 +173,8 @@ public sealed class WorkFloor : IDisposable
         Pause(BeforeMaking, stop);
         Make(AssessmentDepth.Pour, Reach.Poured);
         Make(AssessmentDepth.Cure, Reach.Everything);
+        // Every stage is in the cache by now.
+        session.KeepResults(version, () => FinResults.Of(_assessor.Assess(reading, AssessmentDepth.Everything, progress: null, stop)));
 
         void Make(AssessmentDepth depth, Reach reach)
         {

@@ -1,0 +1,122 @@
+using Finwright.Design;
+using Finwright.Geometry;
+using Finwright.Geometry.FromDesign;
+
+namespace Finwright.Workshop.Starting;
+
+/// <summary>A new fin by its few first numbers; what is left out is usual for its family.</summary>
+public sealed record NewFin
+{
+    /// <summary>Name of the fin.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Outline family; not <see cref="OutlineFamily.Free"/>, which has no numbers to start from.</summary>
+    public OutlineFamily Family { get; init; } = OutlineFamily.Upright;
+
+    /// <summary>Depth of the tip below the hull, mm.</summary>
+    public double? SpanMm { get; init; }
+
+    /// <summary>Area seen from the side, cm²; this or the root chord.</summary>
+    public double? AreaCm2 { get; init; }
+
+    /// <summary>Chord at the root, mm; this or the area.</summary>
+    public double? RootChordMm { get; init; }
+
+    /// <summary>Rake, degrees.</summary>
+    public double? RakeDegrees { get; init; }
+
+    /// <summary>Chord near the tip, per cent of the root's.</summary>
+    public double? TipChordPercent { get; init; }
+
+    /// <summary>Thickness ratio at the root, per cent.</summary>
+    public double? ThicknessPercent { get; init; }
+
+    /// <summary>Fin box.</summary>
+    public BoxKind Box { get; init; } = BoxKind.TwoBoltTapered;
+
+    /// <summary>How blade, base and bolts hold together.</summary>
+    public Fixing Fixing { get; init; } = Fixing.BaseOnly;
+
+    /// <summary>The maker's own measurements of the box; only with <see cref="BoxKind.Measured"/>.</summary>
+    public MeasuredBox? Measured { get; init; }
+
+    /// <summary>Whether the outline is given as points that can be moved, in place of the family's numbers.</summary>
+    public bool AsPoints { get; init; }
+
+    /// <summary>Who sails it, on what, and where.</summary>
+    public Brief Brief { get; init; } = new();
+
+    /// <summary>A section that was brought along, with its points, for the whole span; null for the usual one.</summary>
+    public ImportedSection? Section { get; init; }
+
+    /// <summary>Draws the design.</summary>
+    /// <returns>The design with what is to be said against it; no design when its numbers give no outline.</returns>
+    /// <exception cref="ArgumentException">The family has no numbers to start from.</exception>
+    public DesignReading Draw()
+    {
+        if (Family == OutlineFamily.Free)
+            throw new ArgumentException("A free outline has no numbers to start from.", nameof(Family));
+        UsualFin usual = UsualFin.Of(Family);
+        Outline outline = new()
+        {
+            Family = Family,
+            SpanMm = SpanMm ?? usual.SpanMm,
+            RootChordMm = RootChordMm,
+            AreaCm2 = RootChordMm is null ? AreaCm2 ?? usual.AreaCm2 : AreaCm2,
+            RakeDegrees = RakeDegrees ?? usual.RakeDegrees,
+            TipChordPercent = TipChordPercent ?? usual.TipChordPercent,
+        };
+        // The shallow tab of a long slot has no room for rods: it is one print with its blade. Elsewhere rods hold the blade.
+        bool asOne = Fixing == Fixing.BaseOnly && Box == BoxKind.LongSlot;
+        FinDesign design = new()
+        {
+            Name = Name,
+            Brief = Brief,
+            Shape = new()
+            {
+                Outline = outline,
+                Sections = Sections(usual),
+                ImportedSections = Section is null ? [] : [Section],
+                Flange = usual.Flange,
+            },
+            Base = new() { Box = Box, Fixing = Fixing, Printed = asOne ? BasePrinting.AsOne : BasePrinting.Separate, Measured = Measured },
+            Hardware = new()
+            {
+                CarbonRods = Fixing == Fixing.BaseOnly && !asOne ? usual.Rods : [],
+                ClampRods = Fixing == Fixing.ClampRods ? UsualFin.ClampRods : [],
+            },
+            Materials = new() { RootBonded = Fixing == Fixing.BaseOnly && !asOne },
+        };
+        DesignReading drawn = new(design, DesignValidation.Check(design));
+        if (!AsPoints || drawn.HasErrors)
+            return drawn;
+        List<Finding> findings = [];
+        if (Points(outline, findings) is not { } points)
+            return new(null, findings);
+        design = design with { Shape = design.Shape with { Outline = points } };
+        return new(design, DesignValidation.Check(design));
+    }
+
+    private IReadOnlyList<SectionStation> Sections(UsualFin usual)
+    {
+        if (Section is { } own)
+            return [new() { AtPercent = 0, Section = own.Name, ThicknessPercent = ThicknessPercent }, new() { AtPercent = 100, Section = own.Name }];
+        double root = ThicknessPercent ?? usual.RootThicknessPercent;
+        return [new() { AtPercent = 0, ThicknessPercent = root }, new() { AtPercent = 100, ThicknessPercent = Math.Min(root, usual.TipThicknessPercent) }];
+    }
+
+    /// <summary>The outline as points that can be moved, to a ten-thousandth of a millimetre.</summary>
+    private static Outline? Points(Outline outline, List<Finding> findings)
+    {
+        return OutlineFromDesign.Points(outline, findings) is { } points
+            ? new()
+            {
+                Family = OutlineFamily.Free,
+                LeadingEdge = [.. points.LeadingEdge.Select(Millimetres)],
+                TrailingEdge = [.. points.TrailingEdge.Select(Millimetres)],
+            }
+            : null;
+
+        static OutlinePoint Millimetres(Point2 point) => new() { DepthMm = Math.Round(1e3 * point.Y, 4) + 0.0, AftMm = Math.Round(1e3 * point.X, 4) + 0.0 };
+    }
+}
