@@ -10,4 +10,5 @@ Console.CancelKeyPress += (_, pressed) =>
     pressed.Cancel = true;
     stop.Cancel();
 };
-return (int)CommandLine.Run(args, TextStreams.OfProcess(), stop.Token);
+TextStreams streams = TextStreams.OfProcess();
+return (int)(args.Length == 0 && DesktopStart.IsOne() ? DesktopStart.Run(streams, stop.Token) : CommandLine.Run(args, streams, stop.Token));

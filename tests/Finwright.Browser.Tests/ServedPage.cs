@@ -11,9 +11,9 @@ internal sealed class ServedPage : IAsyncDisposable
     private Process? _process;
     private Uri? _entry;
 
-    private ServedPage()
-    {
-    }
+    private readonly IReadOnlyDictionary<string, string> _environment;
+
+    private ServedPage(IReadOnlyDictionary<string, string>? environment) => _environment = environment ?? new Dictionary<string, string>(StringComparer.Ordinal);
 
     /// <summary>The store's file.</summary>
     public string StorePath => Path.Combine(_folder, "workshop.finstore");
@@ -31,21 +31,30 @@ internal sealed class ServedPage : IAsyncDisposable
     public int ProcessId => _process!.Id;
 
     /// <summary>Serves an empty workshop.</summary>
-    public static async Task<ServedPage> Empty()
+    public static async Task<ServedPage> Empty(IReadOnlyDictionary<string, string>? environment = null)
     {
-        ServedPage served = new();
+        ServedPage served = new(environment);
         await served.Start();
         return served;
     }
 
     /// <summary>Serves the invented season.</summary>
-    public static async Task<ServedPage> Season()
+    public static Task<ServedPage> Season(IReadOnlyDictionary<string, string>? environment = null) => Prepared(environment, ["store", "demo"]);
+
+    /// <summary>Serves a workshop on which commands of the program were run first.</summary>
+    /// <param name="environment">Variables of the environment; null for none of its own.</param>
+    /// <param name="commands">The commands; <c>--store</c> is added.</param>
+    public static async Task<ServedPage> Prepared(IReadOnlyDictionary<string, string>? environment, params string[][] commands)
     {
-        ServedPage served = new();
-        using Process load = served.Run("store", "demo");
-        await load.StandardOutput.ReadToEndAsync();
-        await load.WaitForExitAsync();
-        Assert.Equal(0, load.ExitCode);
+        ServedPage served = new(environment);
+        foreach (string[] command in commands)
+        {
+            using Process done = served.Run(command);
+            await done.StandardOutput.ReadToEndAsync();
+            await done.WaitForExitAsync();
+            Assert.Equal(0, done.ExitCode);
+        }
+
         await served.Start();
         return served;
     }
@@ -75,6 +84,8 @@ internal sealed class ServedPage : IAsyncDisposable
     public Process Run(params string[] arguments)
     {
         ProcessStartInfo start = new("dotnet", [Program, .. arguments, "--store", StorePath]) { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = _folder };
+        foreach ((string name, string value) in _environment)
+            start.Environment[name] = value;
         return Process.Start(start)!;
     }
 

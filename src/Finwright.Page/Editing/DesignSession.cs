@@ -6,6 +6,7 @@ using Finwright.Page.Works;
 using Finwright.Workshop.Comparing;
 using Finwright.Workshop.Drafts;
 using Finwright.Workshop.Shelf;
+using Finwright.Workshop.Storing;
 
 namespace Finwright.Page.Editing;
 
@@ -18,6 +19,9 @@ public sealed class DesignSession : IDisposable
     /// <summary>For how long a change may wait for the next one before both are written.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(400);
 
+    // So long after it failed, writing is tried again.
+    private static readonly TimeSpan BeforeRetry = TimeSpan.FromSeconds(5);
+
     // What the screen shows is coarser than what is printed, mm.
     private const double ScreenToleranceMm = 0.1;
 
@@ -29,7 +33,7 @@ public sealed class DesignSession : IDisposable
     private readonly ITimer _writer;
     private Draft _draft;
     private DraftStep _shown;
-    private bool _isWritten = true;
+    private readonly List<DraftStep> _unwritten = [];
 
     internal DesignSession(Desk desk, WorkFloor floor, TimeProvider time, ShelvedDesign shelved)
     {
@@ -37,17 +41,20 @@ public sealed class DesignSession : IDisposable
         (DesignId, Name) = (shelved.Id, shelved.Name);
         (_draft, _shown, Base) = desk.Note(store =>
         {
-            // A draft that a rescued store holds in part is begun anew.
-            Draft draft = store.Drafts.Find(shelved.Id) is { } kept && store.Drafts.Read(shelved.Id)?.Design is not null
-                ? kept
-                : store.Drafts.Begin(shelved.Id, shelved.Latest.Id, DesignWriter.Write(store.Shelf.Read(shelved.Latest.Id).Design!));
+// A draft that a rescued store holds in part is begun anew.
+            Draft? known = store.Drafts.Find(shelved.Id) is { } kept && store.Drafts.Read(shelved.Id)?.Design is not null ? kept : null;
+            string text = DesignWriter.Write(store.Shelf.Read(shelved.Latest.Id).Design!);
+            // Where nothing may be written, the design is looked at all the same.
+            if (known is null && store.Refusal is not null)
+                return (new(shelved.Id, shelved.Latest.Id, 0, 0, shelved.Latest.MadeAt), new(0, "", "", text), shelved.Latest);
+            Draft draft = known ?? store.Drafts.Begin(shelved.Id, shelved.Latest.Id, text);
             return (draft, store.Drafts.Step(shelved.Id, draft.Position), store.Shelf.Find(draft.BaseId)!);
         });
         BaseDesign = desk.Ask(store => store.Shelf.Read(Base.Id)).Design!;
         BaseHash = HashOf(BaseDesign);
         DesignReading reading = DesignReader.Read(_shown.Text);
         Now = Drawn(new() { Design = reading.Design!, Version = 1, Findings = reading.Findings }, reading);
-        _writer = time.CreateTimer(_ => Write(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        _writer = time.CreateTimer(_ => WriteLater(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         _floor.Ask(this);
     }
 
@@ -93,6 +100,9 @@ public sealed class DesignSession : IDisposable
     /// <summary>When the draft was last on the disk.</summary>
     public DateTimeOffset KeptAt => _draft.KeptAt;
 
+    /// <summary>Why the last changes are not on the disk yet, with what to do; null when they are. Writing is tried again until it works.</summary>
+    public StoreException? NotKept { get; private set; }
+
     private string BaseHash { get; set; }
 
     /// <summary>Something is new: the design, what is known of it, or how far the work has come.</summary>
@@ -116,6 +126,9 @@ public sealed class DesignSession : IDisposable
     public IReadOnlyList<Finding> Change(string place, string said, Func<FinDesign, DesignReading> change, bool goesOn = false)
     {
         ArgumentNullException.ThrowIfNull(change);
+        if (_desk.Refusal is { } refusal)
+            return [new("store-refuses", Severity.Error, place, refusal.Message, refusal.Remedy)];
+        bool same;
         lock (_gate)
         {
             DesignReading reading = change(Now.Design);
@@ -125,18 +138,22 @@ public sealed class DesignSession : IDisposable
             if (text == _shown.Text)
                 return [];
             // A hand that moves one thing makes one step.
-            bool same = goesOn && _moves && _shown.Number > 0 && _shown.Place == place;
+            same = goesOn && _moves && _shown.Number > 0 && _shown.Place == place;
             _shown = new(same ? _shown.Number : _shown.Number + 1, said, place, text);
             _draft = _draft with { Position = _shown.Number, Steps = _shown.Number };
             _moves = goesOn;
-            _isWritten = false;
-            if (!same)
-                Write();
+            if (same && _unwritten is [.., { } last] && last.Number == _shown.Number)
+                _unwritten[^1] = _shown;
             else
-                _writer.Change(Patience, Timeout.InfiniteTimeSpan);
+                _unwritten.Add(_shown);
             Now = Drawn(Now with { Design = design, Version = Now.Version + 1, Findings = reading.Findings, Reach = Reach.Shape, Fault = null }, reading);
         }
 
+        // Outside the gate: who writes takes its own first.
+        if (same)
+            _writer.Change(Patience, Timeout.InfiniteTimeSpan);
+        else
+            Write();
         _floor.Ask(this);
         Changed?.Invoke();
         return [];
@@ -161,7 +178,7 @@ public sealed class DesignSession : IDisposable
 
     /// <summary>Keeps the draft as a further revision on the shelf.</summary>
     /// <param name="note">What was tried.</param>
-    /// <exception cref="Workshop.Storing.StoreException">Nothing changed since the revision, or the store cannot be changed.</exception>
+    /// <exception cref="StoreException">Nothing changed since the revision, or the store cannot be changed.</exception>
     public Revision KeepAsRevision(string note)
     {
         Revision kept;
@@ -261,7 +278,18 @@ public sealed class DesignSession : IDisposable
             int to = _shown.Number + by;
             if (to < 0 || to > _draft.Steps)
                 return;
-            (_draft, _shown) = _desk.Note(store => (store.Drafts.Move(DesignId, to), store.Drafts.Step(DesignId, to)));
+            if (_desk.Refusal is not null)
+                return;
+            try
+            {
+                (_draft, _shown) = _desk.Note(store => (store.Drafts.Move(DesignId, to), store.Drafts.Step(DesignId, to)));
+            }
+            catch (StoreException problem)
+            {
+                NotKept = problem;
+                return;
+            }
+
             _moves = false;
             DesignReading reading = DesignReader.Read(_shown.Text);
             Now = Drawn(Now with { Design = reading.Design!, Version = Now.Version + 1, Findings = reading.Findings, Reach = Reach.Shape, Fault = null }, reading);
@@ -271,22 +299,41 @@ public sealed class DesignSession : IDisposable
         Changed?.Invoke();
     }
 
+    private void WriteLater()
+    {
+        bool was = NotKept is not null;
+        Write();
+        if (was != NotKept is not null)
+            Changed?.Invoke();
+    }
+
     private void Write()
     {
         lock (_writing)
         {
-            DraftStep step;
+            DraftStep[] steps;
             lock (_gate)
+                steps = [.. _unwritten];
+            if (steps.Length == 0)
+                return;
+            try
             {
-                if (_isWritten)
-                    return;
-                step = _shown;
-                _isWritten = true;
+                Draft kept = _desk.Note(store => store.Together(() => steps.Select(step => store.Drafts.Keep(DesignId, step)).ToArray()[^1]));
+                lock (_gate)
+                {
+                    // A hand that went on meanwhile has put another in the place of the last.
+                    _unwritten.RemoveAll(step => Array.Exists(steps, written => ReferenceEquals(written, step)));
+                    _draft = _draft with { KeptAt = kept.KeptAt };
+                    NotKept = null;
+                }
             }
-
-            Draft kept = _desk.Note(store => store.Drafts.Keep(DesignId, step));
-            lock (_gate)
-                _draft = _draft with { KeptAt = kept.KeptAt };
+            catch (StoreException problem)
+            {
+                // A full disk must not take away what was typed: it stays here, and is tried again.
+                NotKept = problem;
+                _writer.Change(BeforeRetry, Timeout.InfiniteTimeSpan);
+                return;
+            }
         }
     }
 

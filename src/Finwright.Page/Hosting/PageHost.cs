@@ -2,17 +2,19 @@ using System.Net.Sockets;
 using Finwright.Page.Bench;
 using Finwright.Page.Builds;
 using Finwright.Page.Editing;
+using Finwright.Page.Help;
+using Finwright.Page.Libraries;
 using Finwright.Page.Making;
 using Finwright.Page.Phone;
 using Finwright.Page.RunSheets;
-using Finwright.Page.Help;
-using Finwright.Page.Libraries;
 using Finwright.Page.Scene;
 using Finwright.Page.Settings;
 using Finwright.Page.Shelf;
 using Finwright.Page.Starting;
 using Finwright.Page.Words;
 using Finwright.Page.Works;
+using Microsoft.AspNetCore.Components.Server.Circuits;
+using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -22,16 +24,19 @@ using Microsoft.AspNetCore.Http.Features;
 namespace Finwright.Page.Hosting;
 
 /// <summary>The page's server: listens on this computer alone, until it is disposed of.</summary>
-public sealed class PageHost : IAsyncDisposable
+public sealed partial class PageHost : IAsyncDisposable
 {
-    private const string Program = "Finwright";
+    // Tabs that lost their connection and may come back. Each holds a few megabytes.
+    private const int KeptTabs = 20;
 
-    private const long MostUploadBytes = 64L << 20;
+    // What a tab may send in one go: a drag is far smaller, a piece of a file may be this large.
+    private const long LargestMessageBytes = 128L << 10;
 
     private readonly WebApplication _web;
     private readonly LocalDoor _door;
+    private readonly Desk _desk;
 
-    private PageHost(WebApplication web, LocalDoor door) => (_web, _door) = (web, door);
+    private PageHost(WebApplication web, LocalDoor door, Desk desk) => (_web, _door, _desk) = (web, door, desk);
 
     /// <summary>Where the page is.</summary>
     public Uri Address => new(_web.Services.GetRequiredService<IServer>().Features.GetRequiredFeature<IServerAddressesFeature>().Addresses.First());
@@ -43,14 +48,14 @@ public sealed class PageHost : IAsyncDisposable
     /// <param name="settings">How.</param>
     /// <param name="cancellation">Stops the start.</param>
     /// <exception cref="Workshop.Storing.StoreException">The store cannot be opened.</exception>
-    /// <exception cref="IOException">The port is taken.</exception>
+    /// <exception cref="PortTakenException">Another program listens on the port.</exception>
     public static async Task<PageHost> Start(PageSettings settings, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(settings);
         Desk desk = Desk.Open(settings);
         try
         {
-            Directory.CreateDirectory(settings.KeepingFolder);
+            MakeKeepingFolder(settings.KeepingFolder);
             LocalDoor door = LocalDoor.Of(settings.KeepingFolder);
             WebApplication web = Build(settings, desk, door);
             try
@@ -63,13 +68,13 @@ public sealed class PageHost : IAsyncDisposable
                 throw;
             }
 
-            return new(web, door);
+            return new(web, door, desk);
         }
         catch (Exception problem)
         {
             desk.Dispose();
-            if (problem is IOException { InnerException: SocketException })
-                throw new IOException($"Port {settings.Port} is taken: another Finwright may be running.", problem);
+            if (problem is IOException { InnerException: AddressInUseException } or SocketException)
+                throw new PortTakenException(settings.Port, problem);
             throw;
         }
     }
@@ -83,42 +88,39 @@ public sealed class PageHost : IAsyncDisposable
     {
         await _web.StopAsync().ConfigureAwait(false);
         await _web.DisposeAsync().ConfigureAwait(false);
+        // Last: what is open writes what it has not written yet.
+        _desk.Dispose();
     }
 
     /// <summary>A server that listens nowhere yet, and finds the files for the browser.</summary>
     internal static WebApplicationBuilder Bare(PageSettings settings)
     {
-        WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
-        {
-            ApplicationName = Program,
-            ContentRootPath = settings.ProgramFolder,
-            EnvironmentName = Environments.Production,
-        });
+        WebApplicationBuilder builder = PlainHost.Builder(settings.ProgramFolder);
         // Run from its sources, the files for the browser lie where the build found them.
-        if (File.Exists(Path.Combine(settings.ProgramFolder, Program + ".staticwebassets.runtime.json")))
+        if (File.Exists(Path.Combine(settings.ProgramFolder, PlainHost.Program + ".staticwebassets.runtime.json")))
             StaticWebAssetsLoader.UseStaticWebAssets(builder.Environment, builder.Configuration);
-        builder.Logging.ClearProviders();
-        builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
-        // No variable of the environment brings other code along, or another address.
-        builder.WebHost.UseSetting(WebHostDefaults.PreventHostingStartupKey, "true").UseUrls();
         return builder;
     }
 
     /// <summary>The list of files for the browser.</summary>
-    internal static string AssetsOf(PageSettings settings) => Path.Combine(settings.ProgramFolder, Program + ".staticwebassets.endpoints.json");
+    internal static string AssetsOf(PageSettings settings) => Path.Combine(settings.ProgramFolder, PlainHost.Program + ".staticwebassets.endpoints.json");
 
     private static WebApplication Build(PageSettings settings, Desk desk, LocalDoor door)
     {
         WebApplicationBuilder builder = Bare(settings);
-        builder.WebHost.ConfigureKestrel(server =>
+        builder.WebHost.ConfigureKestrel(server => PlainHost.ListenAt(server, settings.Listening));
+        IDataProtectionBuilder protection = builder.Services.AddDataProtection().SetApplicationName(PlainHost.Program);
+        if (MayKeep(settings.KeepingFolder))
+            protection.PersistKeysToFileSystem(new(Path.Combine(settings.KeepingFolder, "keys")));
+        else
+            protection.UseEphemeralDataProtectionProvider();
+        builder.Services.AddRazorComponents().AddInteractiveServerComponents(circuits =>
         {
-            // Not by configuration: no variable of the environment can make it listen to others.
-            server.Listen(settings.Listening);
-            server.AddServerHeader = false;
-            server.Limits.MaxRequestBodySize = MostUploadBytes;
-        });
-        builder.Services.AddDataProtection().SetApplicationName(Program).PersistKeysToFileSystem(new(Path.Combine(settings.KeepingFolder, "keys")));
-        builder.Services.AddRazorComponents().AddInteractiveServerComponents(circuits => circuits.DetailedErrors = false);
+            circuits.DetailedErrors = false;
+            // A tab that lost its connection (a laptop that slept) finds its own again for so long; after that it starts anew from what is kept.
+            circuits.DisconnectedCircuitMaxRetained = KeptTabs;
+            circuits.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(5);
+        }).AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessageBytes);
         builder.Services.AddHttpContextAccessor();
         builder.Services
             .AddSingleton(settings)
@@ -138,17 +140,26 @@ public sealed class PageHost : IAsyncDisposable
             .AddSingleton<TourDesign>()
             .AddSingleton<PartBook>()
             .AddScoped<Reader>();
+        if (settings.EndsAlone)
+            builder.Services.AddSingleton<OpenTabs>().AddSingleton<CircuitHandler>(own => own.GetRequiredService<OpenTabs>());
 
         WebApplication web = builder.Build();
-        web.Use(RequestRules.OwnPageOnly(host => host is "127.0.0.1" or "localhost"));
-        web.Use((context, next) => context.Request.Path.Equals(LocalDoor.EntryPath, StringComparison.Ordinal)
-            ? door.Enter(context)
-            : door.Knows(context.Request)
-                ? next(context)
-                : Refusal.Write(context, StatusCodes.Status403Forbidden, "This browser was not let in yet.", "Open the address that \"finwright serve\" shows; it lets this browser in."));
+        ILogger log = web.Services.GetRequiredService<ILoggerFactory>().CreateLogger(PlainHost.Program);
+        web.Use(RequestRules.OwnPageOnly(PlainHost.IsOurs));
+        web.Use(RequestRules.Told(PlainHost.MostUploadBytes, fault => Fault(log, fault)));
+        web.Use((context, next) => context.Request.Path.Value switch
+        {
+            LocalDoor.EntryPath => door.Enter(context),
+            LocalDoor.ProofPath => door.Prove(context),
+            _ when door.Knows(context.Request) => next(context),
+            _ => Refusal.Write(context, StatusCodes.Status403Forbidden, "This browser was not let in yet.", "Open the address that \"finwright serve\" shows; it lets this browser in."),
+        });
+        // Who reads a page gets the page that says so; who fetches a part of one gets a line.
+        web.UseWhen(WantsPage, pages => pages.UseStatusCodePagesWithReExecute("/not-there"));
+        web.UseWhen(context => !WantsPage(context), parts => parts.UseStatusCodePages(async told => await Refusal.Write(told.HttpContext, told.HttpContext.Response.StatusCode, "There is nothing here.", "It may have been renamed or deleted: go to the shelf.").ConfigureAwait(false)));
+        web.UseRouting();
         web.UseAntiforgery();
-        string run = Guid.NewGuid().ToString("N");
-        web.MapGet("/api/health", () => Results.Text(run));
+        web.MapGet("/api/health", () => Results.Text(door.Run));
         web.MapStaticAssets(AssetsOf(settings));
         SceneEndpoint.Map(web);
         FileEndpoints.Map(web);
@@ -161,4 +172,41 @@ public sealed class PageHost : IAsyncDisposable
         web.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
         return web;
     }
+
+    private static bool WantsPage(HttpContext context) =>
+        HttpMethods.IsGet(context.Request.Method) && context.Request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase);
+
+    // It holds the key: nobody else looks into it. On a write-protected disk there is none.
+    private static void MakeKeepingFolder(string folder)
+    {
+        try
+        {
+            if (OperatingSystem.IsWindows())
+                Directory.CreateDirectory(folder);
+            else
+                Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return;
+        }
+    }
+
+    private static bool MayKeep(string folder)
+    {
+        try
+        {
+            string trial = Path.Combine(folder, "trial-" + Guid.NewGuid().ToString("N"));
+            File.WriteAllBytes(trial, []);
+            File.Delete(trial);
+            return true;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "A fault while answering the browser.")]
+    private static partial void Fault(ILogger log, Exception fault);
 }

@@ -17,6 +17,9 @@ public sealed record PageSettings
     /// <summary>Port on this computer; 0 for any that is free.</summary>
     public int Port { get; init; } = UsualPort;
 
+    /// <summary>Whether the server ends when the page was open and nobody has it open any more.</summary>
+    public bool EndsAlone { get; init; }
+
     /// <summary>Demo designs by name, as the text of their files.</summary>
     public IReadOnlyDictionary<string, string> Demos { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
 

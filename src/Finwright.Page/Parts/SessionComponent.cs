@@ -55,11 +55,20 @@ public abstract class SessionComponent : ComponentBase, IDisposable
     {
         if (Interlocked.Exchange(ref _isDue, 1) == 0)
         {
-            _ = InvokeAsync(() =>
+            _ = InvokeAsync(async () =>
             {
                 _isDue = 0;
-                OnSessionChanged();
-                StateHasChanged();
+                try
+                {
+                    OnSessionChanged();
+                    StateHasChanged();
+                }
+#pragma warning disable CA1031 // Handed on to whoever tells the reader; unseen it would be lost.
+                catch (Exception fault)
+#pragma warning restore CA1031
+                {
+                    await DispatchExceptionAsync(fault);
+                }
             });
         }
     }

@@ -18,6 +18,8 @@ public sealed class Desk : IDisposable
 
     /// <summary>Version of the program, without its name.</summary>
     public string ProgramVersion => MadeBy.StartsWith(Program, StringComparison.Ordinal) ? MadeBy[Program.Length..] : MadeBy;
+    /// <summary>Why nothing can be changed, with what to do; null when everything can.</summary>
+    public StoreException? Refusal => Ask(store => store.Refusal);
 
     /// <summary>Something in the store was changed by the page.</summary>
     public event Action? Changed;

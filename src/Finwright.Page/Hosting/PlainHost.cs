@@ -1,0 +1,45 @@
+using System.Net;
+using Microsoft.Extensions.Configuration;
+
+namespace Finwright.Page.Hosting;
+
+/// <summary>A server that listens where it is told to and nowhere else.</summary>
+internal static class PlainHost
+{
+    /// <summary>Name of the program, by which it finds its own files.</summary>
+    public const string Program = "Finwright";
+
+    /// <summary>Bytes that a request may bring.</summary>
+    public const long MostUploadBytes = 64L << 20;
+
+    /// <summary>A server to be filled.</summary>
+    /// <param name="listening">Where it listens.</param>
+    /// <param name="programFolder">Folder of the program's own files.</param>
+    public static WebApplicationBuilder Builder(IPEndPoint listening, string programFolder)
+    {
+        WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
+        {
+            ApplicationName = Program,
+            ContentRootPath = programFolder,
+            EnvironmentName = Environments.Production,
+        });
+        // Nothing in the environment or in a file beside the program can make it listen to others, or say more than it does.
+        builder.Configuration.Sources.Clear();
+        builder.Configuration.AddInMemoryCollection();
+        builder.Logging.ClearProviders();
+        builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
+        builder.WebHost.UseUrls();
+        builder.WebHost.ConfigureKestrel(server =>
+        {
+            server.Listen(listening);
+            server.AddServerHeader = false;
+            server.Limits.MaxRequestBodySize = MostUploadBytes;
+        });
+        // What is open in a browser comes back by itself: nobody who ends the program waits for it.
+        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
+        return builder;
+    }
+
+    /// <summary>Whether a host name is one of this computer's own.</summary>
+    public static bool IsOurs(string host) => host is "127.0.0.1" or "localhost";
+}
