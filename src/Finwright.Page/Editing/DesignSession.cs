@@ -41,7 +41,7 @@ public sealed class DesignSession : IDisposable
         (DesignId, Name) = (shelved.Id, shelved.Name);
         (_draft, _shown, Base) = desk.Note(store =>
         {
-// A draft that a rescued store holds in part is begun anew.
+            // A draft that a rescued store holds in part is begun anew.
             Draft? known = store.Drafts.Find(shelved.Id) is { } kept && store.Drafts.Read(shelved.Id)?.Design is not null ? kept : null;
             string text = DesignWriter.Write(store.Shelf.Read(shelved.Latest.Id).Design!);
             // Where nothing may be written, the design is looked at all the same.
