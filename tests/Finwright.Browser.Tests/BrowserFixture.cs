@@ -33,7 +33,8 @@ public sealed class BrowserFixture : IAsyncLifetime
     /// <param name="width">Pixels.</param>
     /// <param name="height">Pixels.</param>
     /// <param name="dark">Whether the system is set to dark.</param>
-    internal async Task<Visit> Visit(ServedPage served, int width = 1440, int height = 900, bool dark = false)
+    /// <param name="entry">The address that lets it in; null for the one that was told first.</param>
+    internal async Task<Visit> Visit(ServedPage served, int width = 1440, int height = 900, bool dark = false, Uri? entry = null)
     {
         IBrowserContext context = await _browser!.NewContextAsync(new()
         {
@@ -43,7 +44,7 @@ public sealed class BrowserFixture : IAsyncLifetime
             HasTouch = width < 600,
         });
         Visit visit = new(served, context, await context.NewPageAsync());
-        await visit.Page.GotoAsync(served.Entry.AbsoluteUri);
+        await visit.Page.GotoAsync((entry ?? served.Entry).AbsoluteUri);
         return visit;
     }
 }

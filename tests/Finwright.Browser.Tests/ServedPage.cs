@@ -62,13 +62,17 @@ internal sealed class ServedPage : IAsyncDisposable
     /// <summary>Starts serving; after <see cref="Kill"/> on the same port as before.</summary>
     public async Task Start()
     {
-        _process = Run("serve", "--json", "--no-browser", "--port", (_entry?.Port ?? 0).ToString());
-        string answer = "";
-        // The answer is one group of JSON over several lines.
-        while (!answer.EndsWith('}'))
-            answer += await _process.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("The page did not start: " + await _process.StandardError.ReadToEndAsync());
-        using JsonDocument said = JsonDocument.Parse(answer);
-        _entry = new(said.RootElement.GetProperty("address").GetString()!);
+        _process = Serve();
+        _entry = await Told(_process);
+    }
+
+    /// <summary>A further address that lets one browser in: told by a second start while the first serves.</summary>
+    public async Task<Uri> SecondEntry()
+    {
+        using Process second = Serve();
+        Uri entry = await Told(second);
+        await second.WaitForExitAsync();
+        return entry;
     }
 
     /// <summary>Ends the process as a crash would.</summary>
@@ -94,6 +98,18 @@ internal sealed class ServedPage : IAsyncDisposable
         if (_process is not null)
             await Kill();
         Directory.Delete(_folder, recursive: true);
+    }
+
+    private Process Serve() => Run("serve", "--json", "--no-browser", "--port", (_entry?.Port ?? 0).ToString());
+
+    private static async Task<Uri> Told(Process serving)
+    {
+        string answer = "";
+        // The answer is one group of JSON over several lines.
+        while (!answer.EndsWith('}'))
+            answer += await serving.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("The page did not start: " + await serving.StandardError.ReadToEndAsync());
+        using JsonDocument said = JsonDocument.Parse(answer);
+        return new(said.RootElement.GetProperty("address").GetString()!);
     }
 
     /// <summary>The program as the build left it, beside this project's own output.</summary>

@@ -29,6 +29,16 @@ internal sealed record ProgramRun(ExitCode ExitCode, string Out, string Error)
     /// <summary>Calls the program as a shell does: everything is worked out anew.</summary>
     public static ProgramRun Anew(params string[] arguments) => Run(arguments, null, TestContext.Current.CancellationToken);
 
+    /// <summary>Calls a command that goes on until it is stopped, and stops it as soon as it has told something.</summary>
+    public static ProgramRun UntilItTells(params string[] arguments)
+    {
+        using CancellationTokenSource stop = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
+        using StopsWhenTold output = new(stop);
+        using StringWriter error = new() { NewLine = "\n" };
+        ExitCode code = CommandLine.Run(arguments, new(output, error, TextStreams.PlainWidth, ShowsProgress: false), stop.Token);
+        return new(code, output.ToString(), error.ToString());
+    }
+
     /// <summary>Standard output as JSON; fails when anything else is there.</summary>
     public JsonElement Json()
     {
@@ -58,4 +68,9 @@ internal sealed record ProgramRun(ExitCode ExitCode, string Out, string Error)
         Array.Find(arguments, word => word.EndsWith(".fin.json", StringComparison.Ordinal) && new FileInfo(word) is { Exists: true, Length: < LargestDemo }) is string file
             ? Demos.GetValueOrDefault(File.ReadAllText(file))
             : null;
+
+    private sealed class StopsWhenTold(CancellationTokenSource stop) : StringWriter
+    {
+        public override void Flush() => stop.Cancel();
+    }
 }

@@ -1,4 +1,5 @@
 using System.Net;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.Configuration;
 
 namespace Finwright.Page.Hosting;
@@ -12,10 +13,9 @@ internal static class PlainHost
     /// <summary>Bytes that a request may bring.</summary>
     public const long MostUploadBytes = 64L << 20;
 
-    /// <summary>A server to be filled.</summary>
-    /// <param name="listening">Where it listens.</param>
+    /// <summary>A server that listens nowhere yet.</summary>
     /// <param name="programFolder">Folder of the program's own files.</param>
-    public static WebApplicationBuilder Builder(IPEndPoint listening, string programFolder)
+    public static WebApplicationBuilder Builder(string programFolder)
     {
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
@@ -29,15 +29,17 @@ internal static class PlainHost
         builder.Logging.ClearProviders();
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
         builder.WebHost.UseUrls();
-        builder.WebHost.ConfigureKestrel(server =>
-        {
-            server.Listen(listening);
-            server.AddServerHeader = false;
-            server.Limits.MaxRequestBodySize = MostUploadBytes;
-        });
         // What is open in a browser comes back by itself: nobody who ends the program waits for it.
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
         return builder;
+    }
+
+    /// <summary>Listens there and nowhere else.</summary>
+    public static void ListenAt(KestrelServerOptions server, IPEndPoint where)
+    {
+        server.Listen(where);
+        server.AddServerHeader = false;
+        server.Limits.MaxRequestBodySize = MostUploadBytes;
     }
 
     /// <summary>Whether a host name is one of this computer's own.</summary>

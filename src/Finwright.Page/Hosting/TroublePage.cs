@@ -24,7 +24,8 @@ public sealed class TroublePage : IAsyncDisposable
     public static async Task<TroublePage> Start(string message, string remedy, CancellationToken cancellation)
     {
         string word = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
-        WebApplicationBuilder builder = PlainHost.Builder(new IPEndPoint(IPAddress.Loopback, 0), AppContext.BaseDirectory);
+        WebApplicationBuilder builder = PlainHost.Builder(AppContext.BaseDirectory);
+        builder.WebHost.ConfigureKestrel(server => PlainHost.ListenAt(server, new(IPAddress.Loopback, 0)));
         WebApplication web = builder.Build();
         web.Use(RequestRules.OwnPageOnly(PlainHost.IsOurs));
         web.Run(context => context.Request.Path == "/" + word

@@ -1,0 +1,57 @@
+using Microsoft.Playwright;
+
+namespace Finwright.Browser.Tests;
+
+/// <summary>Pictures of every page, to be looked at: written to <c>artifacts/screens</c> when <c>FINWRIGHT_SCREENS</c> is 1.</summary>
+public sealed class ScreensTests(BrowserFixture browser)
+{
+    private static bool IsWanted => Environment.GetEnvironmentVariable("FINWRIGHT_SCREENS") == "1";
+
+    [Theory]
+    [InlineData(1440, 900, false)]
+    [InlineData(1440, 900, true)]
+    [InlineData(390, 844, false)]
+    [InlineData(390, 844, true)]
+    public async Task Every_page_is_pictured(int width, int height, bool dark)
+    {
+        // Without the wish one page in one size shows that it still works.
+        if (!IsWanted && (dark || width < 1000))
+            return;
+        await using ServedPage served = await ServedPage.Season();
+        await using Visit visit = await browser.Visit(served, width, height, dark);
+        string folder = Path.Combine(ServedPage.Sources(), "artifacts", "screens");
+        Directory.CreateDirectory(folder);
+        foreach ((string name, string path) in IsWanted ? EveryPage.Paths : EveryPage.Paths.Take(1))
+        {
+            visit.MayLoseServer = name == "not-there";
+            IPage page = await visit.Go(path);
+            if (name == "sheet" && IsWanted)
+                await Settled(page);
+            string file = Path.Combine(folder, $"{name}-{(width < 1000 ? "phone" : "wide")}-{(dark ? "dark" : "light")}.png");
+            await page.ScreenshotAsync(new() { Path = file, FullPage = name != "sheet" });
+            Assert.True(new FileInfo(file).Length > 5000, file);
+            if (name == "sheet" && IsWanted)
+                await Chapters(page, file);
+        }
+
+        visit.NothingWentWrong();
+    }
+
+    // The fin is to be seen with everything that is known of it.
+    private static async Task Settled(IPage page)
+    {
+        await Assertions.Expect(page.Locator(".verdicts .work")).ToHaveCountAsync(0, new() { Timeout = 180_000 });
+        await Task.Delay(TimeSpan.FromSeconds(2), TestContext.Current.CancellationToken);
+        await Assertions.Expect(page.Locator(".verdicts .work")).ToHaveCountAsync(0, new() { Timeout = 180_000 });
+    }
+
+    private static async Task Chapters(IPage page, string file)
+    {
+        foreach (string chapter in new[] { "brief", "shape", "water", "strength", "print", "pour", "prove", "sailed" })
+        {
+            await page.Locator($"#{chapter}").EvaluateAsync("chapter => scrollTo(0, chapter.getBoundingClientRect().top + scrollY - 64)");
+            await Task.Delay(TimeSpan.FromSeconds(1), TestContext.Current.CancellationToken);
+            await page.ScreenshotAsync(new() { Path = file.Replace("sheet-", $"sheet-{chapter}-", StringComparison.Ordinal) });
+        }
+    }
+}
