@@ -10,6 +10,7 @@ trap 'rm -rf "$log"' EXIT
 # Independent tools that the tests hold our files against, and the Debian packages that bring them.
 declare -A tools=(
   [admesh]="command -v admesh"
+  [chromium]="test -x /usr/bin/chromium"
   [g++]="command -v g++"
   [lib3mf-dev]="test -d /usr/include/lib3mf"
   [libocct-data-exchange-dev]="test -f /usr/include/opencascade/STEPControl_Reader.hxx"

@@ -71,7 +71,7 @@ public sealed partial class ExampleTests : IDisposable
             _folder.Write("my-plate-2.gcode", Tower());
         if (command is StoreCommand or StorePathCommand)
             words = InTheSeason(words, command);
-        ProgramRun run = command is ServeCommand ? ProgramRun.UntilItTells([.. words, "--port", "0"]) : ProgramRun.Of(words);
+        ProgramRun run = command is ServeCommand ? ProgramRun.UntilItTells([.. words.Where(word => word != "--no-browser"), "--no-browser", "--port", "0"]) : ProgramRun.Of(words);
         // A verdict on the example's fin may fail; that is an answer.
         Assert.True(run.ExitCode == ExitCode.Good || (typed[0] is "water" or "strength" or "print" or "motion" or "pour" or "cure" or "cure-slab" or "plan" && run.ExitCode == ExitCode.Fails), run.Error + run.Out);
         Assert.NotEmpty(run.Out);
