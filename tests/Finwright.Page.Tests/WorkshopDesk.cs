@@ -32,7 +32,7 @@ internal sealed class WorkshopDesk : IDisposable
 
     public Desk Desk => _bench.Desk;
 
-    public Words.Reader Reader { get; }
+    public Finwright.Page.Words.Reader Reader { get; }
 
     public StockItem Filament { get; }
 
