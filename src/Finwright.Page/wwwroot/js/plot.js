@@ -170,8 +170,16 @@ export function open(host, readout) {
             grid: { stroke: ink.rule, width: 0.5 }, ticks: { stroke: ink.quiet, width: 1, size: 4 }, border: { show: true, stroke: ink.quiet, width: 1 },
             space: side === 3 || side === 1 ? 34 : narrow ? 60 : 56,
             size: side === 3 || side === 1 ? (u, values) => 12 + Math.max(10, ...(values ?? []).map(width)) : 24,
+            ...(of.isLogarithmic ? { splits: (u, index, low, high) => round(low, high), filter: (u, splits) => splits } : {}),
             values: (u, splits) => splits.map(value => value === null ? null : number(value, of.isLogarithmic ? Math.max(0, -Math.floor(Math.log10(value))) : fine(splits))),
         });
+        // 1, 2, 5 and their tens.
+        const round = (low, high) => {
+            const found = [];
+            for (let ten = 10 ** Math.floor(Math.log10(low)); ten <= high; ten *= 10)
+                found.push(...[1, 2, 5].map(digit => digit * ten).filter(value => value >= low && value <= high));
+            return found;
+        };
         const fine = splits => {
             const shown = splits.filter(value => value !== null);
             return shown.length < 2 ? 0 : Math.min(6, Math.max(0, -Math.floor(Math.log10(Math.abs(shown[1] - shown[0])) + 1e-9)));
@@ -183,13 +191,15 @@ export function open(host, readout) {
                     greatest = limit.value * 1.03;
             if (greatest === least)
                 greatest = least + 1;
-            return [least, greatest];
+            // Air beyond the lines where no end was asked for.
+            const air = of.isLogarithmic ? 0 : 0.03 * (greatest - least);
+            return [of.least === null ? least - air : least, of.greatest === null ? greatest + air : greatest];
         };
         const title = of => of.unit === "" ? of.title : `${of.title}, ${of.unit}`;
         const up = sheet.isUpright;
         const widest = Math.max(0, ...sheet.lines.filter(line => line.dash !== "marks").map(line => width(line.name)));
         const right = up ? 14 : Math.min(widest + 14, host.clientWidth * 0.42);
-        const rows = up ? Math.min(sheet.lines.length, 4) : 0;
+        const rows = up ? Math.min(sheet.lines.length, 8) : 0;
         const options = {
             width: host.clientWidth, height: host.clientHeight,
             padding: [up ? 4 : 10, right, up ? 8 + 16 * rows : 0, 0],
