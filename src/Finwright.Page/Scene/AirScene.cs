@@ -1,7 +1,6 @@
 using Finwright.Assessment.Figures;
 using Finwright.Assessment.Made;
 using Finwright.Geometry;
-using Finwright.Making.Pores;
 using Finwright.Making.Voxels;
 using Finwright.Page.Editing;
 using Finwright.Page.Words;

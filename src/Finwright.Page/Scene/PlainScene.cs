@@ -1,4 +1,3 @@
-using Finwright.Geometry;
 using Finwright.Geometry.Features;
 using Finwright.Geometry.FromDesign;
 using Finwright.Page.Editing;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Finwright.Geometry;
 using Finwright.Geometry.Blades;
 using Finwright.Geometry.Features;
@@ -31,7 +32,7 @@ internal static class Pointed
             isThere = true;
         }
 
-        if (place.StartsWith(Sections, StringComparison.Ordinal) && int.TryParse(place[Sections.Length..].Split(']')[0], out int index) && index >= 0 && index < design.Shape.Sections.Count)
+        if (place.StartsWith(Sections, StringComparison.Ordinal) && int.TryParse(place[Sections.Length..].Split(']')[0], NumberStyles.None, CultureInfo.InvariantCulture, out int index) && index >= 0 && index < design.Shape.Sections.Count)
         {
             scene.AddRing("section", "move", Ring(blade, Math.Clamp(design.Shape.Sections[index].AtPercent / 100, 0, 0.995) * blade.Span));
             isThere = true;
