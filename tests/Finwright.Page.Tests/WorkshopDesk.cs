@@ -32,7 +32,7 @@ internal sealed class WorkshopDesk : IDisposable
 
     public Desk Desk => _bench.Desk;
 
-    public Finwright.Page.Words.Reader Reader { get; }
+    public Words.Reader Reader { get; }
 
     public StockItem Filament { get; }
 

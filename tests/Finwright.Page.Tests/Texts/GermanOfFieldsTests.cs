@@ -8,7 +8,7 @@ using Finwright.Page.Words;
 using Finwright.Strength.Files;
 using Finwright.Workshop.Library;
 
-namespace Finwright.Page.Tests.Words;
+namespace Finwright.Page.Tests.Texts;
 
 public sealed class GermanOfFieldsTests
 {

@@ -5,7 +5,7 @@ using Finwright.Assessment;
 using Finwright.Assessment.Stages;
 using Finwright.Page.Words;
 
-namespace Finwright.Page.Tests.Words;
+namespace Finwright.Page.Tests.Texts;
 
 /// <summary>The page in German: no text of its sources is left in English, and no place for a number is lost.</summary>
 public sealed partial class GermanTextsTests
