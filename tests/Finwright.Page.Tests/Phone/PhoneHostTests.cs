@@ -1,5 +1,4 @@
 using System.Net;
-using System.Net.Http.Json;
 using System.Text;
 using Finwright.Design;
 using Finwright.Page.Hosting;
@@ -151,6 +150,8 @@ public sealed class PhoneHostTests : IAsyncLifetime
     private async Task<HttpResponseMessage> Tick(string? header = "run", string? body = null)
     {
         using HttpRequestMessage request = new(HttpMethod.Post, $"/run/{_sheet}/entries") { Content = new StringContent(body ?? """[{"key":"s1:tick","value":"yes","at":1000}]""", Encoding.UTF8, "application/json") };
+        // What is refused for its length is refused before it is sent.
+        request.Headers.ExpectContinue = true;
         if (header is not null)
             request.Headers.Add(RunEndpoints.Header, header);
         return await _phone.SendAsync(request, TestContext.Current.CancellationToken);
