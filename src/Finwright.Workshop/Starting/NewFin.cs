@@ -1,5 +1,4 @@
 using Finwright.Design;
-using Finwright.Geometry;
 using Finwright.Geometry.FromDesign;
 
 namespace Finwright.Workshop.Starting;
@@ -7,6 +6,9 @@ namespace Finwright.Workshop.Starting;
 /// <summary>A new fin by its few first numbers; what is left out is usual for its family.</summary>
 public sealed record NewFin
 {
+    // Half of the usual tab of a long slot, less its plate screw and the room for a driver.
+    private const double BeforePlateScrewMm = 63;
+
     /// <summary>Name of the fin.</summary>
     public required string Name { get; init; }
 
@@ -88,10 +90,14 @@ public sealed record NewFin
             Materials = new() { RootBonded = Fixing == Fixing.BaseOnly && !asOne },
         };
         DesignReading drawn = new(design, DesignValidation.Check(design));
-        if (!AsPoints || drawn.HasErrors)
+        if (drawn.HasErrors)
             return drawn;
+        if (Box == BoxKind.LongSlot)
+            design = design with { Base = design.Base with { BladeOffsetMm = SlotOffset(design.Shape) } };
+        if (!AsPoints)
+            return new(design, drawn.Findings);
         List<Finding> findings = [];
-        if (Points(outline, findings) is not { } points)
+        if (OutlineFromDesign.AsFreePoints(outline, findings) is not { } points)
             return new(null, findings);
         design = design with { Shape = design.Shape with { Outline = points } };
         return new(design, DesignValidation.Check(design));
@@ -105,18 +111,10 @@ public sealed record NewFin
         return [new() { AtPercent = 0, ThicknessPercent = root }, new() { AtPercent = 100, ThicknessPercent = Math.Min(root, usual.TipThicknessPercent) }];
     }
 
-    /// <summary>The outline as points that can be moved, to a ten-thousandth of a millimetre.</summary>
-    private static Outline? Points(Outline outline, List<Finding> findings)
+    /// <summary>How far aft the blade must stand on the tab of a long slot so that a driver reaches the plate screw before it, mm.</summary>
+    private static double SlotOffset(Shape shape)
     {
-        return OutlineFromDesign.Points(outline, findings) is { } points
-            ? new()
-            {
-                Family = OutlineFamily.Free,
-                LeadingEdge = [.. points.LeadingEdge.Select(Millimetres)],
-                TrailingEdge = [.. points.TrailingEdge.Select(Millimetres)],
-            }
-            : null;
-
-        static OutlinePoint Millimetres(Point2 point) => new() { DepthMm = Math.Round(1e3 * point.Y, 4) + 0.0, AftMm = Math.Round(1e3 * point.X, 4) + 0.0 };
+        double chord = 1e3 * (OutlineFromDesign.Create(shape.Outline, [])?.Chord(0) ?? 0);
+        return Math.Max(0, Math.Ceiling(chord / 2 + (shape.Flange?.OverhangMm ?? 0) - BeforePlateScrewMm));
     }
 }
