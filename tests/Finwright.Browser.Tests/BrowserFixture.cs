@@ -18,7 +18,7 @@ public sealed class BrowserFixture : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         _playwright = await Playwright.CreateAsync();
-        // Machines that build at the same time are slow: what comes late has come.
+        // A machine that is busy with other tests answers late; what is awaited comes all the same.
         Assertions.SetDefaultExpectTimeout(30_000);
         _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = Quiet });
     }

@@ -146,7 +146,7 @@ public sealed partial class PageHost : IAsyncDisposable
         WebApplication web = builder.Build();
         ILogger log = web.Services.GetRequiredService<ILoggerFactory>().CreateLogger(PlainHost.Program);
         web.Use(RequestRules.OwnPageOnly(PlainHost.IsOurs));
-        web.Use(RequestRules.Told(PlainHost.MostUploadBytes, fault => Fault(log, fault)));
+        web.Use(RequestRules.Told(Most, fault => Fault(log, fault)));
         web.Use((context, next) => context.Request.Path.Value switch
         {
             LocalDoor.EntryPath => door.Enter(context),
@@ -156,7 +156,7 @@ public sealed partial class PageHost : IAsyncDisposable
         });
         // Who reads a page gets the page that says so; who fetches a part of one gets a line.
         web.UseWhen(WantsPage, pages => pages.UseStatusCodePagesWithReExecute("/not-there"));
-        web.UseWhen(context => !WantsPage(context), parts => parts.UseStatusCodePages(async told => await Refusal.Write(told.HttpContext, told.HttpContext.Response.StatusCode, "There is nothing here.", "It may have been renamed or deleted: go to the shelf.").ConfigureAwait(false)));
+        web.UseWhen(context => !WantsPage(context), parts => parts.UseStatusCodePages(told => RequestRules.InWords(told.HttpContext, Most)));
         web.UseRouting();
         web.UseAntiforgery();
         web.MapGet("/api/health", () => Results.Text(door.Run));
@@ -172,6 +172,9 @@ public sealed partial class PageHost : IAsyncDisposable
         web.MapRazorComponents<App>().AddInteractiveServerRenderMode(circuits => circuits.ContentSecurityFrameAncestorsPolicy = null);
         return web;
     }
+
+    // What the printer is told to do is long; it is written to the disk as it comes.
+    private static long Most(HttpRequest request) => request.Path.StartsWithSegments(MotionInbox.Address, StringComparison.Ordinal) ? MotionInbox.MostBytes : PlainHost.MostUploadBytes;
 
     private static bool WantsPage(HttpContext context) =>
         HttpMethods.IsGet(context.Request.Method) && context.Request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Security.Cryptography;
 
 namespace Finwright.Page.Hosting;
@@ -32,10 +33,11 @@ internal static class RequestRules
     };
 
     /// <summary>Says what went wrong in place of an empty answer: a file that is too large, a fault of ours.</summary>
-    /// <param name="mostBytes">Bytes that a request may bring.</param>
+    /// <param name="most">Bytes that a request may bring.</param>
     /// <param name="tell">Notes a fault.</param>
-    public static Func<HttpContext, RequestDelegate, Task> Told(long mostBytes, Action<Exception> tell) => async (context, next) =>
+    public static Func<HttpContext, RequestDelegate, Task> Told(Func<HttpRequest, long> most, Action<Exception> tell) => async (context, next) =>
     {
+        long mostBytes = most(context.Request);
         try
         {
             if (context.Request.ContentLength > mostBytes)
@@ -60,6 +62,16 @@ internal static class RequestRules
             tell(fault);
             await Refusal.Write(context, StatusCodes.Status500InternalServerError, $"A fault in Finwright: {fault.Message}", "Go back and load the page again: what you did is kept. If it comes again, report it with what the terminal says.").ConfigureAwait(false);
         }
+    };
+
+    /// <summary>Says in words what an answer without a body only numbers.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="most">Bytes that a request may bring.</param>
+    public static Task InWords(HttpContext context, Func<HttpRequest, long> most) => context.Response.StatusCode switch
+    {
+        StatusCodes.Status404NotFound => Refusal.Write(context, StatusCodes.Status404NotFound, "There is nothing here.", "It may have been renamed or deleted: go to the shelf."),
+        StatusCodes.Status413PayloadTooLarge => TooLarge(context, most(context.Request)),
+        int other => Refusal.Write(context, other, $"This could not be answered (number {other.ToString(CultureInfo.InvariantCulture)} of the protocol).", "Go back, load the page again, and try once more: what you did is kept."),
     };
 
     private static Task TooLarge(HttpContext context, long mostBytes) =>

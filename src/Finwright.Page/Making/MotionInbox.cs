@@ -17,6 +17,9 @@ public sealed class MotionInbox
     /// <summary>Longer files are refused.</summary>
     public const long MostBytes = 512L << 20;
 
+    /// <summary>Where files are sent to, before the key of a box.</summary>
+    public const string Address = "/api/motion";
+
     private const int LongestName = 200;
 
     private readonly ConcurrentDictionary<string, Func<SentMotion, Task>> _boxes = new(StringComparer.Ordinal);
@@ -34,7 +37,7 @@ public sealed class MotionInbox
     /// <summary>Closes it.</summary>
     public void Close(string key) => _boxes.TryRemove(key, out _);
 
-    internal static void Map(IEndpointRouteBuilder web) => web.MapPost("/api/motion/{key}", async (string key, MotionInbox inbox, Handouts handouts, HttpContext context) =>
+    internal static void Map(IEndpointRouteBuilder web) => web.MapPost(Address + "/{key}", async (string key, MotionInbox inbox, Handouts handouts, HttpContext context) =>
     {
         if (context.Request.Headers[RunEndpoints.Header] != "motion")
             return Results.StatusCode(StatusCodes.Status403Forbidden);
