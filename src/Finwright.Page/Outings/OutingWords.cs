@@ -26,7 +26,7 @@ internal static class OutingWords
     public static string Rating(Reader reader, Outing outing) => string.Join(", ", new[]
     {
         outing.Grip is int grip ? reader["grip {0} of 5", grip] : "",
-        outing.SpinOuts is int times ? times == 1 ? reader["let go once"] : reader["let go {0} times", times] : "",
+        outing.SpinOuts switch { null => "", 0 => reader["never let go"], 1 => reader["let go once"], int times => reader["let go {0} times", times] },
         outing.Speed is int speed ? reader["speed {0} of 5", speed] : "",
         outing.Feel is int feel ? reader["feel {0} of 5", feel] : "",
     }.Where(word => word.Length > 0));

@@ -22,7 +22,7 @@ public sealed class TrackDrawing
     /// <summary>Width of the drawing, units.</summary>
     public const double Width = 800;
 
-    private const double Rim = 24, Highest = 520, Lowest = 160, EarthRadius = 6_371_000;
+    private const double Rim = 24, ScaleRoom = 22, Highest = 520, Lowest = 160, EarthRadius = 6_371_000;
     private const int MostPoints = 3000;
 
     private TrackDrawing(double height, double metresPerUnit, IReadOnlyList<TrackPiece> pieces, IReadOnlyList<TrackMark> marks, SpeedColours colours) =>
@@ -112,7 +112,7 @@ public sealed class TrackDrawing
         }
 
         Close();
-        return new(height, 1 / scale, pieces, marks, colours);
+        return new(height + ScaleRoom, 1 / scale, pieces, marks, colours);
 
         void Close()
         {
