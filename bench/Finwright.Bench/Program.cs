@@ -4,7 +4,7 @@ using Finwright.Bench;
 
 // --filter chooses the benchmarks; see bench/README.md. A benchmark that threw makes the run fail.
 DryRun.IsOn = args.Contains("Dry", StringComparer.OrdinalIgnoreCase);
-Summary[] summaries = [.. BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args)];
+Summary[] summaries = [.. BenchmarkSwitcher.FromAssembly(System.Reflection.Assembly.GetExecutingAssembly()).Run(args)];
 bool good = summaries.Length > 0
     && summaries.All(summary => !summary.HasCriticalValidationErrors && summary.Reports.All(report => report.Success));
 return good ? 0 : 1;

@@ -92,7 +92,7 @@ public sealed class LatencyReport(BrowserFixture browser)
 
     private static string Commit()
     {
-        using Process git = Process.Start(new ProcessStartInfo("git", ["rev-parse", "--short", "HEAD"]) { RedirectStandardOutput = true, WorkingDirectory = ServedPage.Sources() })!;
+        using Process git = Process.Start(new ProcessStartInfo("git", ["rev-parse", "--short", "HEAD"]) { UseShellExecute = false, RedirectStandardOutput = true, WorkingDirectory = ServedPage.Sources() })!;
         return git.StandardOutput.ReadToEnd().Trim();
     }
 }

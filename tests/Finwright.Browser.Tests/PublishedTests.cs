@@ -22,7 +22,7 @@ public sealed class PublishedTests
             await publish.WaitForExitAsync(TestContext.Current.CancellationToken);
             Assert.Equal(0, publish.ExitCode);
             Directory.Move(made, moved);
-            Assert.All(new[] { "LICENSE", "licences.md", "add-to-menu.sh" }, name => Assert.True(File.Exists(Path.Combine(moved, name)), name));
+            Assert.All((List<string>)["LICENSE", "licences.md", "add-to-menu.sh"], name => Assert.True(File.Exists(Path.Combine(moved, name)), name));
             await Works(Path.Combine(moved, "Finwright"), folder);
         }
         finally
@@ -36,7 +36,7 @@ public sealed class PublishedTests
         // A computer without .NET: nothing of this environment, and no way to it.
         ProcessStartInfo Call(params string[] words)
         {
-            ProcessStartInfo start = new(program, words) { WorkingDirectory = "/", RedirectStandardOutput = true, RedirectStandardError = true };
+            ProcessStartInfo start = new(program, words) { UseShellExecute = false, WorkingDirectory = "/", RedirectStandardOutput = true, RedirectStandardError = true };
             start.Environment.Clear();
             start.Environment["PATH"] = "/nowhere";
             start.Environment["HOME"] = folder;

@@ -156,7 +156,7 @@ public sealed partial class SecurityTests(GuardedPage page) : IClassFixture<Guar
         {
             foreach (string wanted in new[] { "workshop.finstore", "page/page.key", "etc/passwd" })
             {
-                string up = step.EndsWith("..", StringComparison.Ordinal) || step.EndsWith("e", StringComparison.Ordinal) ? step + "/" : step;
+                string up = step.EndsWith("..", StringComparison.Ordinal) || step.EndsWith('e') ? step + "/" : step;
                 using HttpResponseMessage answer = await page.Ask(root + string.Concat(Enumerable.Repeat(up, 8)) + wanted);
                 string text = await Text(answer);
                 Assert.True((int)answer.StatusCode >= 400 || text.Contains("<html", StringComparison.Ordinal), $"{root}{step}: {answer.StatusCode}");

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text.Json;
 
@@ -87,7 +88,7 @@ internal sealed class ServedPage : IAsyncDisposable
     /// <summary>Runs a command of the program on this store.</summary>
     public Process Run(params string[] arguments)
     {
-        ProcessStartInfo start = new("dotnet", [Program, .. arguments, "--store", StorePath]) { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = _folder };
+        ProcessStartInfo start = new("dotnet", [Program, .. arguments, "--store", StorePath]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = _folder };
         foreach ((string name, string value) in _environment)
             start.Environment[name] = value;
         return Process.Start(start)!;
@@ -100,7 +101,7 @@ internal sealed class ServedPage : IAsyncDisposable
         Directory.Delete(_folder, recursive: true);
     }
 
-    private Process Serve() => Run("serve", "--json", "--no-browser", "--port", (_entry?.Port ?? 0).ToString());
+    private Process Serve() => Run("serve", "--json", "--no-browser", "--port", (_entry?.Port ?? 0).ToString(CultureInfo.InvariantCulture));
 
     private static async Task<Uri> Told(Process serving)
     {

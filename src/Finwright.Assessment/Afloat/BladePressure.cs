@@ -1,4 +1,3 @@
-using Finwright.Geometry.Blades;
 using Finwright.Water.Lifting;
 
 namespace Finwright.Assessment.Afloat;

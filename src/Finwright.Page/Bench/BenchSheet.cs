@@ -48,7 +48,7 @@ public sealed class BenchSheet
     public TypedForm Head { get; }
 
     /// <summary>The places.</summary>
-    public List<ReadingRow> Rows { get; }
+    public IList<ReadingRow> Rows { get; }
 
     /// <summary>What is wrong as a whole; null when nothing is.</summary>
     public string? Problem { get; private set; }
@@ -89,7 +89,7 @@ public sealed class BenchSheet
         IReadOnlyList<BenchReadingLine?> lines = Lines(spanMm);
         DateOnly? day = Head.Day(Day, Today, isNeeded: true);
         string note = Head.Text(Note, LongestNote);
-        if (!Head.IsSound || Rows.Exists(row => !row.Form.IsSound))
+        if (!Head.IsSound || Rows.Any(row => !row.Form.IsSound))
         {
             Problem = _reader["Something is wrong above. Nothing was kept yet, and nothing is lost."];
             return null;

@@ -35,7 +35,7 @@ public sealed class ReadingRow
     // What stays beyond this after the weight is off is more than reading it twice explains: judgement. Per cent of the movement, and mm or degrees.
     private const double StaysShare = 0.05, StaysAnyhow = 0.3;
 
-    private static int _count;
+    private static int Count;
 
     private readonly Reader _reader;
 
@@ -51,7 +51,7 @@ public sealed class ReadingRow
     }
 
     /// <summary>Tells rows apart.</summary>
-    public int Key { get; } = Interlocked.Increment(ref _count);
+    public int Key { get; } = Interlocked.Increment(ref Count);
 
     /// <summary>What is typed.</summary>
     public TypedForm Form { get; }

@@ -1,4 +1,3 @@
-using Finwright.Assessment;
 using Finwright.Workshop.Comparing;
 
 namespace Finwright.Page.Editing;

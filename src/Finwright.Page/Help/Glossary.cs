@@ -51,6 +51,6 @@ public static partial class Glossary
 
     private static string Plain(string cell) => cell.Replace("`", "", StringComparison.Ordinal).Replace("**", "", StringComparison.Ordinal).Trim();
 
-    [GeneratedRegex(@"(?<!\\)\|")]
+    [GeneratedRegex(@"(?<!\\)\|", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Cells();
 }

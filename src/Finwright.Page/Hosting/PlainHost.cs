@@ -30,7 +30,8 @@ internal static class PlainHost
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error)
             // Why it did not start is told by whoever started it.
             .AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
-        builder.WebHost.UseUrls();
+        // No variable of the environment brings other code along, or another address.
+        builder.WebHost.UseSetting(WebHostDefaults.PreventHostingStartupKey, "true").UseUrls();
         // What is open in a browser comes back by itself: nobody who ends the program waits for it.
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(3));
         return builder;

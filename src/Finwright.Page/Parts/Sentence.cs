@@ -1,3 +1,4 @@
+using System.Globalization;
 using Finwright.Page.Words;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Rendering;
@@ -28,7 +29,7 @@ public sealed class Sentence : ComponentBase
         while (from < text.Length)
         {
             int open = text.IndexOf('{', from), close = open < 0 ? -1 : text.IndexOf('}', open);
-            if (close < 0 || !int.TryParse(text.AsSpan(open + 1, close - open - 1), out int value) || value >= Values.Count)
+            if (close < 0 || !int.TryParse(text.AsSpan(open + 1, close - open - 1), NumberStyles.None, CultureInfo.InvariantCulture, out int value) || value >= Values.Count)
                 break;
             builder.AddContent(0, text[from..open]);
             builder.OpenElement(1, "em");

@@ -4,13 +4,16 @@ namespace Finwright.Page.Shelf;
 internal static class TemporaryFile
 {
     /// <summary>Opens one; only its owner may read it.</summary>
-    public static FileStream Open() => new(
-        Path.Combine(Path.GetTempPath(), $"finwright-{Guid.NewGuid():N}"),
-        new FileStreamOptions
+    public static FileStream Open()
+    {
+        FileStreamOptions options = new()
         {
             Mode = FileMode.CreateNew,
             Access = FileAccess.ReadWrite,
             Options = FileOptions.DeleteOnClose | FileOptions.Asynchronous,
-            UnixCreateMode = OperatingSystem.IsWindows() ? null : UnixFileMode.UserRead | UnixFileMode.UserWrite,
-        });
+        };
+        if (!OperatingSystem.IsWindows())
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        return new(Path.Combine(Path.GetTempPath(), $"finwright-{Guid.NewGuid():N}"), options);
+    }
 }

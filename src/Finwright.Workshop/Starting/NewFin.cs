@@ -57,7 +57,7 @@ public sealed record NewFin
     public DesignReading Draw()
     {
         if (Family == OutlineFamily.Free)
-            throw new ArgumentException("A free outline has no numbers to start from.", nameof(Family));
+            throw new InvalidOperationException("A free outline has no numbers to start from.");
         UsualFin usual = UsualFin.Of(Family);
         Outline outline = new()
         {

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using Finwright.Design;
 using Finwright.Workshop.Learning;
-using Finwright.Workshop.RunSheets;
 using Finwright.Workshop.Library;
+using Finwright.Workshop.RunSheets;
 using Finwright.Workshop.Stock;
 
 namespace Finwright.Workshop.Storing;

@@ -1,4 +1,3 @@
-using AngleSharp.Dom;
 using Bunit;
 using Finwright.Page.Builds;
 using Finwright.Workshop.Shelf;
@@ -14,7 +13,7 @@ public sealed class NewBuildTests
         Revision revision = desk.Desk.Ask(store => store.Shelf.Find(desk.Build.RevisionId)!);
         IRenderedComponent<NewBuild> page = desk.Show<NewBuild>(parameters => parameters.Add(own => own.Base, revision).Add(own => own.Currency, "EUR"));
         page.Find("input[name=name]").Change("Plain two");
-        page.Find("select[name=filament]").Change(desk.Filament.Id.ToString());
+        page.Find("select[name=filament]").Change($"{desk.Filament.Id}");
         page.Find("input[name=plastic]").Change("180");
         page.Find("form").Submit();
         Assert.NotNull(desk.Desk.Ask(store => store.Builds.Find("Plain two")));

@@ -1,5 +1,4 @@
 using Finwright.Design;
-using Finwright.Geometry;
 using Finwright.Geometry.FromDesign;
 using Finwright.Geometry.Outlines;
 using Finwright.Page.Drawings;

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using Finwright.Design;
 using Finwright.Page.Editing;
 using Finwright.Workshop.Storing;
 

@@ -46,7 +46,7 @@ public sealed partial class ExplanationsTests
         ];
         string[] texts = [.. files.SelectMany(file => Text().Matches(File.ReadAllText(file)).Select(match => Regex.Unescape(match.Groups["text"].Value))).Distinct(StringComparer.Ordinal)];
         Assert.InRange(texts.Length, 100, 400);
-        Assert.Empty(texts.Where(text => !GermanTexts.Known.Contains(text)));
+        Assert.DoesNotContain(texts, text => !GermanTexts.Known.Contains(text));
     }
 
     [GeneratedRegex("""\bAbout="(?<key>[a-z-]+)".""", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]

@@ -1,7 +1,6 @@
 using System.IO.Compression;
 using System.Text.Json;
 using Finwright.Design;
-using Finwright.Page.Hosting;
 using Finwright.Page.Making;
 using Finwright.Page.Works;
 using Finwright.Papers;

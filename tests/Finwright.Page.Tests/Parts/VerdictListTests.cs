@@ -1,7 +1,6 @@
 using AngleSharp.Dom;
 using Bunit;
 using Finwright.Assessment.Verdicts;
-using Finwright.Page.Editing;
 using Finwright.Page.Parts;
 using Finwright.Papers;
 

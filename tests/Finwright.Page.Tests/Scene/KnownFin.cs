@@ -10,7 +10,6 @@ using Finwright.Page.Settings;
 using Finwright.Page.Words;
 using Finwright.Page.Works;
 using Finwright.Water.Polars;
-using Finwright.Water.Sections;
 
 [assembly: AssemblyFixture(typeof(Finwright.Page.Tests.Scene.KnownFin))]
 
@@ -80,7 +79,7 @@ public sealed class KnownFin : IDisposable
         Blade blade = Shaped.Shape!.Blade!;
         Section section = blade.SectionAt(0.4 * blade.Span);
         double[] angles = [.. Enumerable.Range(-14, 29).Select(degrees => double.DegreesToRadians(degrees))];
-        SectionPolarTable table = new([.. new[] { 2.5e5, 9e5 }.Select(reynolds => SectionCurves.Solve(section, new() { ReynoldsNumber = reynolds }, angles, CancellationToken.None))]);
+        SectionPolarTable table = new([.. ((double[])[2.5e5, 9e5]).Select(reynolds => SectionCurves.Solve(section, new() { ReynoldsNumber = reynolds }, angles, CancellationToken.None))]);
         FinPolars polars = new() { Family = new([0.0], [table]), CriticalAmplification = 9, StarboardFinish = "smooth", PortFinish = "smooth" };
         return Shaped with { Sailing = QuickLook.Of(Design, blade, polars, CancellationToken.None) with { Polars = polars }, SailingVersion = 1, Reach = Reach.Sailing };
     }

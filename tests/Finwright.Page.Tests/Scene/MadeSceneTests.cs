@@ -11,7 +11,7 @@ public sealed class MadeSceneTests(KnownFin fin)
     public void The_cut_face_is_as_warm_as_the_cure_says()
     {
         PartCured part = fin.Made.Made!.Cured!.Parts.MaxBy(own => own.Band.Nominal.Resin.Temperature)!;
-        DrawnScene scene = FinScene.Of(fin.Made, new(Surface.Warmth), fin.Reader)!;
+        DrawnScene scene = FinScene.Of(fin.Made, new(Surface.Warmth), fin.Reader, TestContext.Current.CancellationToken)!;
         Assert.True(scene.IsThere);
         SceneReading read = new(scene.File);
         double hottest = read.Parts.Where(own => own.GetProperty("tone").GetString() == "blade").Max(own => read.Floats(own, "value").Max());
@@ -41,7 +41,7 @@ public sealed class MadeSceneTests(KnownFin fin)
     [Fact]
     public void Every_part_that_is_poured_has_its_ports_and_its_air()
     {
-        DrawnScene scene = FinScene.Of(fin.Made, new(Surface.Air), fin.Reader)!;
+        DrawnScene scene = FinScene.Of(fin.Made, new(Surface.Air), fin.Reader, TestContext.Current.CancellationToken)!;
         SceneReading read = new(scene.File);
         int ports = fin.Made.Made!.Poured!.Parts.Sum(part => part.Ports.Count), labels = read.Header.GetProperty("labels").GetArrayLength();
         Assert.Equal(ports + fin.Made.Made.Poured.Parts.Count, labels);
@@ -66,7 +66,7 @@ public sealed class MadeSceneTests(KnownFin fin)
         int plates = fin.Made.Made!.Parts!.Plates.Count;
         for (int number = 1; number <= plates; number++)
         {
-            DrawnScene scene = FinScene.Of(fin.Made, new(Surface.Parts) { Plate = number }, fin.Reader)!;
+            DrawnScene scene = FinScene.Of(fin.Made, new(Surface.Parts) { Plate = number }, fin.Reader, TestContext.Current.CancellationToken)!;
             Assert.Equal(plates, scene.Plates);
             SceneReading read = new(scene.File);
             float[] bed = read.Floats(read.Parts.First(part => part.GetProperty("name").GetString() == "bed"), "lines");

@@ -95,7 +95,7 @@ public sealed class SailedSceneTests(KnownFin fin)
     [Fact]
     public void Another_case_is_another_picture()
     {
-        DrawnScene cruise = FinScene.Of(fin.Sailed, new(Surface.Bent) { Case = LoadCaseKind.Cruise }, fin.Reader)!, overload = Draw(fin.Sailed, Surface.Bent);
+        DrawnScene cruise = FinScene.Of(fin.Sailed, new(Surface.Bent) { Case = LoadCaseKind.Cruise }, fin.Reader, TestContext.Current.CancellationToken)!, overload = Draw(fin.Sailed, Surface.Bent);
         Assert.Equal(LoadCaseKind.Cruise, cruise.Case);
         Assert.NotEqual(cruise.Says, overload.Says);
         Assert.Contains(LoadCaseKind.TopSpeed, cruise.Cases);
@@ -130,7 +130,7 @@ public sealed class SailedSceneTests(KnownFin fin)
     [Fact]
     public void What_is_pointed_at_lights_up()
     {
-        DrawnScene plain = Draw(fin.Shaped, Surface.Plain), section = FinScene.Of(fin.Shaped, new(Surface.Plain) { Place = "$.shape.sections[0].thickness_percent" }, fin.Reader)!;
+        DrawnScene plain = Draw(fin.Shaped, Surface.Plain), section = FinScene.Of(fin.Shaped, new(Surface.Plain) { Place = "$.shape.sections[0].thickness_percent" }, fin.Reader, TestContext.Current.CancellationToken)!;
         Assert.DoesNotContain(new SceneReading(plain.File).Parts, part => part.GetProperty("tone").GetString() == "move");
         Assert.Contains(new SceneReading(section.File).Parts, part => part.GetProperty("tone").GetString() == "move");
     }
@@ -138,11 +138,11 @@ public sealed class SailedSceneTests(KnownFin fin)
     [Fact]
     public void The_fin_made_clear_shows_its_hardware()
     {
-        DrawnScene inside = FinScene.Of(fin.Shaped, new(Surface.Plain) { Inside = true }, fin.Reader)!;
+        DrawnScene inside = FinScene.Of(fin.Shaped, new(Surface.Plain) { Inside = true }, fin.Reader, TestContext.Current.CancellationToken)!;
         SceneReading read = new(inside.File);
         Assert.Contains(read.Parts, part => part.GetProperty("tone").GetString() == "metal");
         Assert.Contains(read.Parts, part => part.GetProperty("tone").GetString() == "clear");
     }
 
-    private DrawnScene Draw(Standing standing, Surface surface) => FinScene.Of(standing, new(surface), fin.Reader)!;
+    private DrawnScene Draw(Standing standing, Surface surface) => FinScene.Of(standing, new(surface), fin.Reader, TestContext.Current.CancellationToken)!;
 }

@@ -1,4 +1,3 @@
-using AngleSharp.Dom;
 using Bunit;
 using Finwright.Page.Stock;
 using Finwright.Papers;

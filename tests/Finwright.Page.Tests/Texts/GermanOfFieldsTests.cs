@@ -6,7 +6,6 @@ using Finwright.Page.Help;
 using Finwright.Page.Libraries;
 using Finwright.Page.Words;
 using Finwright.Strength.Files;
-using Finwright.Workshop.Library;
 
 namespace Finwright.Page.Tests.Texts;
 

@@ -37,7 +37,7 @@ public sealed partial class GermanTextsTests
     {
         string[] words = [.. typeof(FinStages).GetProperties().Select(stage => ((Stage)stage.GetValue(null)!).Words)];
         Assert.NotEmpty(words);
-        Assert.Empty(words.Where(told => !Known.Contains(told)));
+        Assert.DoesNotContain(words, told => !Known.Contains(told));
     }
 
     [Fact]

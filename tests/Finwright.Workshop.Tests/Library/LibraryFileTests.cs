@@ -122,7 +122,7 @@ public sealed class LibraryFileTests
     }
 
     // Fields one and two groups down, as text.
-    private static IEnumerable<(string Path, string Text)> Leaves(FinDesign design)
+    private static List<(string Path, string Text)> Leaves(FinDesign design)
     {
         using System.Text.Json.JsonDocument document = System.Text.Json.JsonDocument.Parse(DesignWriter.Write(design));
         List<(string, string)> leaves = [];

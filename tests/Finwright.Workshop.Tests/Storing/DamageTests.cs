@@ -1,8 +1,8 @@
 using CsCheck;
 using Finwright.Design;
 using Finwright.Workshop.Builds;
-using Finwright.Workshop.Library;
 using Finwright.Workshop.Learning;
+using Finwright.Workshop.Library;
 using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Stock;
 using Finwright.Workshop.Storing;
