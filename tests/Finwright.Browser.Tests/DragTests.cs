@@ -46,15 +46,15 @@ public sealed class DragTests(BrowserFixture browser)
         await page.GetByRole(AriaRole.Button, new() { Name = "move points freely" }).ClickAsync();
         ILocator point = page.Locator("[data-handle=leadingpoint-2]"), aft = page.Locator("#at---shape-outline-leading_edge-2--aft_mm");
         await Assertions.Expect(point).ToBeVisibleAsync();
-        string place = (await aft.GetAttributeAsync("value"))!;
+        string place = await aft.InputValueAsync();
         (float x, float y) = await Middle(page, "leadingpoint-2");
         await page.Mouse.MoveAsync(x, y);
         await page.Mouse.DownAsync();
         await page.Mouse.MoveAsync(x - 15, y, new() { Steps = 4 });
-        await Assertions.Expect(aft).Not.ToHaveAttributeAsync("value", place);
+        await Assertions.Expect(aft).Not.ToHaveValueAsync(place);
         await page.Keyboard.PressAsync("Escape");
         await page.Mouse.UpAsync();
-        await Assertions.Expect(aft).ToHaveAttributeAsync("value", place);
+        await Assertions.Expect(aft).ToHaveValueAsync(place);
         visit.NothingWentWrong();
     }
 

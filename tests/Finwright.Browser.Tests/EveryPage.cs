@@ -39,6 +39,15 @@ internal static class EveryPage
     {
         // The browser notes a page that is not there as an error of its own.
         visit.MayLoseServer = name == "not-there";
+        if (name == "tour")
+        {
+            // The tour leads on to a design of its own.
+            await visit.Go(Paths[name]);
+            await visit.Page.WaitForURLAsync("**/design/**");
+            await Visit.IsLive(visit.Page);
+            return visit.Page;
+        }
+
         if (name != "runs")
             return await visit.Go(Paths[name]);
         // Run sheets are plain pages: they have nothing to wait for.

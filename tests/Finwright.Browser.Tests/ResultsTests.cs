@@ -31,6 +31,7 @@ public sealed class ResultsTests(BrowserFixture browser)
         await Assertions.Expect(readout).ToContainTextAsync($"under this board {force} N");
 
         // The pointer: something is read off in the middle.
+        await plot.Locator(".canvas").FocusAsync();
         await page.Keyboard.PressAsync("Home");
         await Assertions.Expect(readout).ToContainTextAsync("leeway 0");
         await plot.Locator(".u-over").HoverAsync();

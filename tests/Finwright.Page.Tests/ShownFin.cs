@@ -17,7 +17,7 @@ internal sealed class ShownFin : IDisposable
     {
         Session = _bench.Session();
         _context.Services.AddSingleton(MadeFin.Reader(language, units));
-        _context.Services.AddSingleton(_bench.Desk);
+        _context.Services.AddSingleton(_bench.Desk).AddSingleton<Finwright.Page.Libraries.LibraryShelf>();
         _context.JSInterop.Mode = JSRuntimeMode.Loose;
         _context.JSInterop.SetupModule("./_content/Finwright.Page/js/drawings.js").Mode = JSRuntimeMode.Loose;
     }

@@ -15,7 +15,7 @@ public sealed class BenchFormTests
     {
         using WorkshopDesk desk = new();
         IRenderedComponent<BenchForm> form = desk.Show<BenchForm>(parameters => parameters.Add(own => own.Build, desk.Build));
-        form.WaitForAssertion(() => Assert.Contains("mm (", Row(form, 2).TextContent, StringComparison.Ordinal), Patience);
+        form.WaitForAssertion(() => Assert.True(Row(form, 2).TextContent.Contains("mm (", StringComparison.Ordinal), Row(form, 2).TextContent), Patience);
         Assert.Contains("at most", Row(form, 2).TextContent, StringComparison.Ordinal);
 
         form.Find("input[name=row2-loaded]").Change("250");

@@ -33,7 +33,7 @@ public sealed class ReadingRowTests
     // Range 8 to 11 mm; a reading of about 10 mm may be off by 0.4 mm at two standard deviations.
     [Theory]
     [InlineData("9.4", ReadingState.Fits)]
-    [InlineData("11.1", ReadingState.Fits)]
+    [InlineData("11.02", ReadingState.Fits)]
     [InlineData("12.5", ReadingState.Weaker)]
     [InlineData("6", ReadingState.Stiffer)]
     [InlineData("", ReadingState.Open)]

@@ -38,7 +38,7 @@ public sealed class NewFinTests
     {
         Assert.True(new NewFin { Name = "New", SpanMm = -5, AsPoints = true }.Draw().HasErrors);
         Assert.True(new NewFin { Name = "New", SpanMm = 300, AreaCm2 = 200, RootChordMm = 100 }.Draw().HasErrors);
-        Assert.Throws<ArgumentException>(() => new NewFin { Name = "New", Family = OutlineFamily.Free }.Draw());
+        Assert.Throws<InvalidOperationException>(() => new NewFin { Name = "New", Family = OutlineFamily.Free }.Draw());
     }
 
     [Fact]

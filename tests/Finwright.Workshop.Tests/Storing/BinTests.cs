@@ -2,6 +2,7 @@ using Finwright.Design;
 using Finwright.Workshop.Bench;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Learning;
+using Finwright.Workshop.Library;
 using Finwright.Workshop.Outings;
 using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Stock;
@@ -173,6 +174,9 @@ public sealed class BinTests
                 long item = store.Stock.Add(Spool("B1")).Id;
                 store.Stock.Use(new(0, item, null, 10, null, ""));
                 return (item, () => store.Stock.Delete(item));
+            case BinKind.Library:
+                long box = store.Library.Add(DesignPart.Usual(LibraryKind.Box, "Box", "")).Id;
+                return (box, () => store.Library.Delete(box));
         }
 
         long build = store.Builds.Add(new() { RevisionId = revision.Id, Name = "one" }).Id;
@@ -199,6 +203,7 @@ public sealed class BinTests
         .. store.Builds.List().Select(build => build.ToString()),
         .. store.Bench.List().Select(session => $"{session.Id} {session.Readings.Count}"),
         .. store.Outings.List().Select(outing => outing.ToString()),
+        .. store.Library.List().Select(item => item.ToString()),
         .. store.Calibrations.List().Select(calibration => $"{calibration.Id} {calibration.Factor} {calibration.Sessions.Count}"),
     ]);
 }

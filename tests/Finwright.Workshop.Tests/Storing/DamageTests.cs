@@ -3,6 +3,7 @@ using Finwright.Design;
 using Finwright.Workshop.Builds;
 using Finwright.Workshop.Learning;
 using Finwright.Workshop.Library;
+using Finwright.Workshop.RunSheets;
 using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Stock;
 using Finwright.Workshop.Storing;
@@ -273,7 +274,7 @@ public sealed class DamageTests
         using SqliteConnection database = place.Database();
         using SqliteCommand command = database.CreateCommand();
         command.CommandText =
-            "SELECT t.name || '.' || c.name FROM sqlite_schema t, pragma_table_info(t.name) c WHERE t.type = 'table' AND (c.name LIKE '%\\_at' ESCAPE '\\' OR c.name LIKE '%\\_on' ESCAPE '\\' OR c.name IN ('use_before', 'tags', 'results', 'unit', 'quantity', 'root_hold', 'at_chord', 'read_chord') OR (t.name IN ('stock_item', 'library_item') AND c.name = 'kind')) AND c.type = 'TEXT' ORDER BY 1";
+            "SELECT t.name || '.' || c.name FROM sqlite_schema t, pragma_table_info(t.name) c WHERE t.type = 'table' AND (c.name LIKE '%\\_at' ESCAPE '\\' OR c.name LIKE '%\\_on' ESCAPE '\\' OR c.name IN ('at', 'plan', 'use_before', 'tags', 'results', 'unit', 'quantity', 'root_hold', 'at_chord', 'read_chord') OR (t.name IN ('stock_item', 'library_item', 'run_sheet') AND c.name = 'kind')) AND c.type = 'TEXT' ORDER BY 1";
         List<string> columns = [];
         using (SqliteDataReader reader = command.ExecuteReader())
         {
@@ -298,6 +299,8 @@ public sealed class DamageTests
                 store.Drafts.Begin(last.DesignId, last.Id, store.Shelf.Text(last.Id));
                 store.Drafts.Keep(last.DesignId, new(1, "mass", "$.prove.mass_kg", store.Shelf.Text(last.Id)));
                 store.Library.Add(DesignPart.Usual(LibraryKind.Box, $"Box {i}", "measured"));
+                long sheet = store.RunSheets.Add(new() { DesignId = last.DesignId, Kind = RunKind.Pour, Title = $"Pour {i}", MadeBy = "test", Plan = "{}" }).Id;
+                store.RunSheets.Enter(sheet, [new("tick:1", "done", new ManualTime().Now)]);
                 StockItem spool = store.Stock.Add(new() { Kind = StockKind.Filament, Name = "grey PETG", Batch = $"B{i}", Quantity = 1000, Unit = StockUnit.Grams, BoughtOn = new(2027, 3, 1) });
                 Build build = store.Builds.Add(new() { RevisionId = last.Id, Name = $"Build {i}", FilamentId = spool.Id, PlasticGrams = 180 + i, MadeOn = new(2027, 4, 2) });
                 store.Builds.Keep(build.Id, new BuildPart("blade", new(2027, 4, 1), spool.Id, 150, 9.5, "clean"));

@@ -30,6 +30,7 @@ internal static class EarlierStore
         INSERT INTO draft (design_id, base_id, position, kept_at) VALUES (4, 7, 1, '2026-04-05T06:07:08.900Z');
         INSERT INTO draft_step (design_id, number, said, place, text) VALUES (4, 0, '', '', '{{Text}}'), (4, 1, 'longer', '$.shape.outline.span_mm', '{{Text}}');
         """,
+        "INSERT INTO run_sheet VALUES (6, 4, 3, 'pour', 'Pour day', '2026-05-06T07:08:09.100Z', 'Finwright 0.6', '{}'); INSERT INTO run_entry VALUES (6, 'tick:1', 'done', '2026-05-06T07:10:09.100Z');",
     ];
 
     /// <summary>Makes a store of a version, with rows in all of its tables that matter.</summary>

@@ -101,3 +101,20 @@ function comeBack() {
 comeBack();
 // From one room to another without asking for a whole page.
 window.navigation?.addEventListener("currententrychange", () => notePlace(0));
+
+// What scrolls sideways is reached by the keyboard too, and only then.
+let looking = null;
+function reachScrolls() {
+    looking = null;
+    for (const frame of document.querySelectorAll(".wide, .verdicts")) {
+        const scrolls = frame.scrollWidth > frame.clientWidth + 1 || (frame.scrollHeight > frame.clientHeight + 1 && getComputedStyle(frame).overflowY !== "visible");
+        if (scrolls && !frame.hasAttribute("tabindex"))
+            frame.tabIndex = 0;
+        else if (!scrolls && frame.getAttribute("tabindex") === "0")
+            frame.removeAttribute("tabindex");
+    }
+}
+const lookAgain = () => { looking ??= setTimeout(reachScrolls, 250); };
+new MutationObserver(lookAgain).observe(document.body, { childList: true, subtree: true });
+addEventListener("resize", lookAgain);
+lookAgain();

@@ -7,6 +7,7 @@ using Finwright.Workshop.Exchange;
 using Finwright.Workshop.Exchange.Stores;
 using Finwright.Workshop.Learning;
 using Finwright.Workshop.Library;
+using Finwright.Workshop.RunSheets;
 using Finwright.Workshop.Shelf;
 using Finwright.Workshop.Stock;
 using Finwright.Workshop.Storing;
@@ -145,6 +146,8 @@ public sealed class StoreExchangeTests
             store.Drafts.Begin(first.DesignId, first.Id, store.Shelf.Text(first.Id));
             store.Drafts.Keep(first.DesignId, new(1, words, "$.prove.mass_kg", store.Shelf.Text(first.Id)));
             store.Library.Add(DesignPart.Usual(LibraryKind.Box, $"Box {i}", words));
+            long sheet = store.RunSheets.Add(new() { DesignId = first.DesignId, Kind = RunKind.Pour, Title = $"Pour {i}", MadeBy = "test", Plan = "{}" }).Id;
+            store.RunSheets.Enter(sheet, [new("note:1", "x" + words, new(2027, 4, 10, 8, 0, 0, TimeSpan.Zero))]);
         }
 
         if (designs == 0)
