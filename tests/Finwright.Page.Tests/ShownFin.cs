@@ -18,6 +18,7 @@ internal sealed class ShownFin : IDisposable
         Session = _bench.Session();
         _context.Services.AddSingleton(MadeFin.Reader(language, units));
         _context.Services.AddSingleton(_bench.Desk).AddSingleton<Finwright.Page.Libraries.LibraryShelf>();
+        _context.Renderer.SetRendererInfo(new("Server", isInteractive: true));
         _context.JSInterop.Mode = JSRuntimeMode.Loose;
         _context.JSInterop.SetupModule("./_content/Finwright.Page/js/drawings.js").Mode = JSRuntimeMode.Loose;
     }

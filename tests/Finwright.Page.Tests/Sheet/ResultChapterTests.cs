@@ -17,7 +17,7 @@ public sealed class ResultChapterTests
         using ShownFin shown = new();
         MadeFin.Publish(shown.Session);
         IRenderedComponent<WaterChapter> chapter = shown.Show<WaterChapter>();
-        string[] numbers = [.. chapter.FindAll(".say .told").Select(told => told.TextContent)];
+        string[] numbers = [.. chapter.FindAll(".say .told").Select(told => told.FirstChild!.TextContent)];
         Assert.Contains(FormattableString.Invariant($"{Cruise.Load.SideForce:0} N"), numbers);
         Assert.Contains(FormattableString.Invariant($"{double.RadiansToDegrees(Cruise.UnderHull.Result.Flow.Leeway):0.0}°"), numbers);
         Assert.Contains(FormattableString.Invariant($"{Cruise.UnderHull.Result.Drag.Total:0} N"), numbers);
@@ -32,7 +32,7 @@ public sealed class ResultChapterTests
         MadeFin.Publish(shown.Session);
         IRenderedComponent<StrengthChapter> chapter = shown.Show<StrengthChapter>();
         CaseLoaded cruise = MadeFin.Sailing.Loaded![LoadCaseKind.Cruise]!;
-        string[] numbers = [.. chapter.FindAll(".say .told").Select(told => told.TextContent)];
+        string[] numbers = [.. chapter.FindAll(".say .told").Select(told => told.FirstChild!.TextContent)];
         Assert.Contains(FormattableString.Invariant($"{1e3 * Math.Abs(cruise.Tip.MidChord):0.0} mm"), numbers);
         Assert.Equal(4, chapter.FindAll(".plot").Count);
         Assert.Equal(MadeFin.Sailing.Loaded.Cases.Count, chapter.FindAll("table.cases tbody tr").Count);
