@@ -2,6 +2,7 @@ using Microsoft.Playwright;
 
 namespace Finwright.Browser.Tests;
 
+[Trait("Pace", "long")]
 public sealed class DragTests(BrowserFixture browser)
 {
     [Fact]

@@ -2,6 +2,7 @@ using Microsoft.Playwright;
 
 namespace Finwright.Browser.Tests;
 
+[Trait("Pace", "long")]
 public sealed class LibraryTests(BrowserFixture browser)
 {
     private static readonly LocatorAssertionsToBeVisibleOptions Patient = new() { Timeout = 30_000 };

@@ -5,6 +5,7 @@ using Microsoft.Playwright;
 
 namespace Finwright.Browser.Tests;
 
+[Trait("Pace", "long")]
 public sealed partial class MakingTests(BrowserFixture browser)
 {
     [Fact]

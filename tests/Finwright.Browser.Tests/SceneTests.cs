@@ -2,6 +2,7 @@ using Microsoft.Playwright;
 
 namespace Finwright.Browser.Tests;
 
+[Trait("Pace", "long")]
 public sealed class SceneTests(BrowserFixture browser)
 {
     // Sections never seen before, print, pour and cure, on a machine that does other things as well.

@@ -89,6 +89,8 @@ internal sealed class ServedPage : IAsyncDisposable
     public Process Run(params string[] arguments)
     {
         ProcessStartInfo start = new("dotnet", [Program, .. arguments, "--store", StorePath]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = _folder };
+        // Sections are solved once for all servers, away from those of the person who runs the tests.
+        start.Environment["FINWRIGHT_CACHE"] = Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "test-cache");
         foreach ((string name, string value) in _environment)
             start.Environment[name] = value;
         return Process.Start(start)!;

@@ -4,6 +4,7 @@ using Microsoft.Playwright;
 
 namespace Finwright.Browser.Tests;
 
+[Trait("Pace", "long")]
 public sealed class WorkshopTests(BrowserFixture browser)
 {
     // The bench and tracks are worked out meanwhile, on a machine that may be busy.

@@ -12,7 +12,8 @@ namespace Finwright.Page.Tests;
 /// <summary>A store in memory with one design, a spool, a can and one build of them, and a tab that shows pages of the workshop.</summary>
 internal sealed class WorkshopDesk : IDisposable
 {
-    private readonly Workbench _bench = new();
+    // Stiff enough that a weight bends it as far as the method reaches.
+    private readonly Workbench _bench = new(Scene.KnownFin.Design with { Name = "Plain" });
     private readonly BunitContext _context = new();
     private readonly BenchRoom _room;
 
