@@ -64,6 +64,7 @@ public sealed class CrashTests(BrowserFixture browser)
     }
 
     [Fact]
+    [Trait("Pace", "long")]
     public async Task The_sheet_is_used_with_the_keyboard_alone()
     {
         await using ServedPage served = await ServedPage.Season();
