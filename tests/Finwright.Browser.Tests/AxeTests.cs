@@ -5,6 +5,7 @@ using Microsoft.Playwright;
 namespace Finwright.Browser.Tests;
 
 /// <summary>Every page held against the rules of accessibility that a machine can check.</summary>
+[Trait("Pace", "long")]
 public sealed class AxeTests(BrowserFixture browser)
 {
     [Theory]

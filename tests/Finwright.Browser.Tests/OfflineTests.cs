@@ -3,6 +3,7 @@ using Microsoft.Playwright;
 
 namespace Finwright.Browser.Tests;
 
+[Trait("Pace", "long")]
 public sealed class OfflineTests(BrowserFixture browser)
 {
     // By how much, and what sticks out.
