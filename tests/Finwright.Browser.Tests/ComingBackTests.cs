@@ -11,7 +11,7 @@ public sealed class ComingBackTests(BrowserFixture browser)
         await using Visit visit = await browser.Visit(served);
         IPage page = await visit.Go("/design/Sandbar%20delta");
         await page.EvaluateAsync("() => document.querySelector('#pour').scrollIntoView()");
-        await Until(() => page.EvaluateAsync<bool>("() => JSON.parse(localStorage.getItem('finwright-places'))[0].y > 500"));
+        await Wait.Until(() => page.EvaluateAsync<bool>("() => JSON.parse(localStorage.getItem('finwright-places'))[0].y > 500"));
         double was = await page.EvaluateAsync<double>("() => scrollY");
         await page.CloseAsync();
         // A new window, opened at the address that the program shows when it is started again.
@@ -20,14 +20,7 @@ public sealed class ComingBackTests(BrowserFixture browser)
         IPage again = await visit.Window(served.Entry.AbsoluteUri);
         await again.WaitForURLAsync("**/design/Sandbar%20delta");
         await Browser.Tests.Visit.IsLive(again);
-        await Until(() => again.EvaluateAsync<bool>("was => Math.abs(scrollY - was) < 400", was));
+        await Wait.Until(() => again.EvaluateAsync<bool>("was => Math.abs(scrollY - was) < 400", was));
         visit.NothingWentWrong();
-    }
-
-    private static async Task Until(Func<Task<bool>> holds)
-    {
-        using CancellationTokenSource patience = new(TimeSpan.FromSeconds(30));
-        while (!await holds())
-            await Task.Delay(100, patience.Token);
     }
 }

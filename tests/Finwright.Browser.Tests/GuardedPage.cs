@@ -37,7 +37,7 @@ public sealed class GuardedPage : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        _served = await ServedPage.Prepared(Widening, ["shelf", "add", Path.Combine(ServedPage.Sources(), "examples", "sandbar-delta.fin.json"), "--name", HostileName], ["store", "demo"]);
+        _served = await ServedPage.Prepared(Widening, worksAhead: false, ["shelf", "add", Path.Combine(ServedPage.Sources(), "examples", "sandbar-delta.fin.json"), "--name", HostileName], ["store", "demo"]);
         Entered = await Ask(HttpMethod.Get, _served.Entry.PathAndQuery, cookie: null);
         _cookie = Assert.Single(Entered.Headers.GetValues("Set-Cookie")).Split(';')[0];
     }

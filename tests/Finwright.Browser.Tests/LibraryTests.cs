@@ -2,7 +2,6 @@ using Microsoft.Playwright;
 
 namespace Finwright.Browser.Tests;
 
-[Trait("Pace", "long")]
 public sealed class LibraryTests(BrowserFixture browser)
 {
     private static readonly LocatorAssertionsToBeVisibleOptions Patient = new() { Timeout = 30_000 };
@@ -84,6 +83,18 @@ public sealed class LibraryTests(BrowserFixture browser)
         string[] labels = [.. (await page.Locator(".row .name label").AllInnerTextsAsync()).Distinct()];
         Assert.Contains("Gewicht des Fahrers", labels);
         Assert.DoesNotContain("Rider mass", labels);
+        visit.NothingWentWrong();
+    }
+
+    [Fact]
+    public async Task Two_fins_that_were_sailed_on_the_same_days_are_told_apart()
+    {
+        await using ServedPage served = await ServedPage.Season();
+        await using Visit visit = await browser.Visit(served);
+        IPage page = await visit.Go("/outings/compare");
+        await page.GetByLabel("This fin").SelectOptionAsync("Fairway black");
+        await page.GetByLabel("against this one").SelectOptionAsync("Fairway grey");
+        await Assertions.Expect(page.GetByText("Fairway black is faster than Fairway grey")).ToBeVisibleAsync(Patient);
         visit.NothingWentWrong();
     }
 

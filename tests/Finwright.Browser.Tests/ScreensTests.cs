@@ -17,7 +17,7 @@ public sealed class ScreensTests(BrowserFixture browser)
         // Without the wish one page in one size shows that it still works.
         if (!IsWanted && (dark || width < 1000))
             return;
-        await using ServedPage served = await ServedPage.Season();
+        await using ServedPage served = await ServedPage.Season(worksAhead: true);
         await using Visit visit = await browser.Visit(served, width, height, dark);
         string folder = Path.Combine(ServedPage.Sources(), "artifacts", "screens");
         Directory.CreateDirectory(folder);

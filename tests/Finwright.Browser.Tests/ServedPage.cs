@@ -14,7 +14,15 @@ internal sealed class ServedPage : IAsyncDisposable
 
     private readonly IReadOnlyDictionary<string, string> _environment;
 
-    private ServedPage(IReadOnlyDictionary<string, string>? environment) => _environment = environment ?? new Dictionary<string, string>(StringComparer.Ordinal);
+    private ServedPage(IReadOnlyDictionary<string, string>? environment, bool worksAhead)
+    {
+        _environment = environment ?? new Dictionary<string, string>(StringComparer.Ordinal);
+        if (worksAhead)
+            return;
+        // As a reader on a battery has it: most tests have no need of print, pour and cure.
+        Directory.CreateDirectory(Path.Combine(_folder, "page"));
+        File.WriteAllText(Path.Combine(_folder, "page", "reader.json"), """{ "WorksAhead": false }""");
+    }
 
     /// <summary>The store's file.</summary>
     public string StorePath => Path.Combine(_folder, "workshop.finstore");
@@ -32,22 +40,25 @@ internal sealed class ServedPage : IAsyncDisposable
     public int ProcessId => _process!.Id;
 
     /// <summary>Serves an empty workshop.</summary>
-    public static async Task<ServedPage> Empty(IReadOnlyDictionary<string, string>? environment = null)
+    /// <param name="worksAhead">Whether print, pour and cure are worked out unasked.</param>
+    public static async Task<ServedPage> Empty(bool worksAhead = false)
     {
-        ServedPage served = new(environment);
+        ServedPage served = new(environment: null, worksAhead);
         await served.Start();
         return served;
     }
 
     /// <summary>Serves the invented season.</summary>
-    public static Task<ServedPage> Season(IReadOnlyDictionary<string, string>? environment = null) => Prepared(environment, ["store", "demo"]);
+    /// <param name="worksAhead">Whether print, pour and cure are worked out unasked.</param>
+    public static Task<ServedPage> Season(bool worksAhead = false) => Prepared(environment: null, worksAhead, ["store", "demo"]);
 
     /// <summary>Serves a workshop on which commands of the program were run first.</summary>
     /// <param name="environment">Variables of the environment; null for none of its own.</param>
+    /// <param name="worksAhead">Whether print, pour and cure are worked out unasked.</param>
     /// <param name="commands">The commands; <c>--store</c> is added.</param>
-    public static async Task<ServedPage> Prepared(IReadOnlyDictionary<string, string>? environment, params string[][] commands)
+    public static async Task<ServedPage> Prepared(IReadOnlyDictionary<string, string>? environment, bool worksAhead, params string[][] commands)
     {
-        ServedPage served = new(environment);
+        ServedPage served = new(environment, worksAhead);
         foreach (string[] command in commands)
         {
             using Process done = served.Run(command);

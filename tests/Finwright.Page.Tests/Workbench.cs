@@ -12,9 +12,12 @@ internal sealed class Workbench : IDisposable
         Design = design ?? new() { Name = "Plain", Shape = new() { Outline = new() { Family = OutlineFamily.Upright, SpanMm = 300, RootChordMm = 120 } } };
         Desk = Desk.InMemory();
         Desk.Change(store => store.Shelf.Add(Design.Name, new(Design, Picture: null, "", "test"), []));
-        Floor = new(TimeProvider.System);
+        Floor = new(TimeProvider.System) { WorksAhead = () => WorksAhead };
         Open = new(Desk, Floor, TimeProvider.System);
     }
+
+    /// <summary>Whether print, pour and cure are worked out unasked.</summary>
+    public bool WorksAhead { get; set; } = true;
 
     public FinDesign Design { get; }
 

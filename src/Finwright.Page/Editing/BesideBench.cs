@@ -127,10 +127,10 @@ public sealed class BesideBench(Desk desk, DesignSession session, SheetView view
         view.PutBeside(beside);
     }
 
-    // The open design goes first, unless nothing comes of it.
-    private static void Wait(Func<bool> holds, CancellationToken stop)
+    // The open design goes first, unless nothing comes of it. What waits to be asked for there waits here too.
+    private void Wait(Func<bool> holds, CancellationToken stop)
     {
-        for (TimeSpan waited = TimeSpan.Zero; waited < LongestWait && !holds(); waited += Look)
+        for (TimeSpan waited = TimeSpan.Zero; waited < LongestWait && !holds(); waited += session.Now.IsMakingOnRequest ? TimeSpan.Zero : Look)
         {
             stop.WaitHandle.WaitOne(Look);
             stop.ThrowIfCancellationRequested();

@@ -227,6 +227,16 @@ public sealed class DesignSession : IDisposable
     /// <summary>Works out what is missing.</summary>
     public void GoOn() => _floor.Ask(this);
 
+    /// <summary>Works out print, pour and cure of the design as it is now, also where they are not worked out by themselves.</summary>
+    public void AskForMaking()
+    {
+        MakingAskedFor = Now.Version;
+        _floor.Ask(this);
+    }
+
+    /// <summary>The version whose print, pour and cure were asked for; 0 for none.</summary>
+    internal long MakingAskedFor { get; private set; }
+
     /// <inheritdoc/>
     public void Dispose()
     {

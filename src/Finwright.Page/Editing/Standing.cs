@@ -81,6 +81,9 @@ public sealed record Standing
     /// <summary>Whether the maker stopped the work.</summary>
     public bool IsStopped { get; init; }
 
+    /// <summary>Whether print, pour and cure wait to be asked for.</summary>
+    public bool IsMakingOnRequest { get; init; }
+
     /// <summary>What went wrong in the program itself; null when nothing did.</summary>
     public string? Fault { get; init; }
 

@@ -127,7 +127,7 @@ public sealed partial class PageHost : IAsyncDisposable
             .AddSingleton(desk)
             .AddSingleton(settings.Time)
             .AddSingleton<ReaderSettings>()
-            .AddSingleton<WorkFloor>()
+            .AddSingleton(own => new WorkFloor(settings.Time) { WorksAhead = () => own.GetRequiredService<ReaderSettings>().Choice.WorksAhead })
             .AddSingleton<OpenDesigns>()
             .AddSingleton<SceneBook>()
             .AddSingleton<Handouts>()

@@ -31,6 +31,9 @@ public sealed record ReaderChoice
     /// <summary>Light or dark.</summary>
     public Theme Theme { get; init; }
 
+    /// <summary>Whether print, pour and cure are worked out by themselves; else when they are asked for, which spares a battery.</summary>
+    public bool WorksAhead { get; init; } = true;
+
     /// <summary>Whether the tour was taken or turned down.</summary>
     public bool TourSeen { get; init; }
 }
@@ -60,7 +63,7 @@ public sealed class ReaderSettings
     /// <exception cref="IOException">It cannot be kept.</exception>
     public void Choose(ReaderChoice choice)
     {
-        bool looksOther = choice with { TourSeen = Choice.TourSeen } != Choice;
+        bool looksOther = choice with { TourSeen = Choice.TourSeen, WorksAhead = Choice.WorksAhead } != Choice;
         Choice = choice;
         Directory.CreateDirectory(Path.GetDirectoryName(_file)!);
         AtomicFile.Write(_file, stream => JsonSerializer.Serialize(stream, choice, Form));

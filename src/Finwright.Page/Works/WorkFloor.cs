@@ -42,6 +42,9 @@ public sealed class WorkFloor : IDisposable
         _worker.Start();
     }
 
+    /// <summary>Whether print, pour and cure are worked out by themselves; else when they are asked for.</summary>
+    internal Func<bool> WorksAhead { get; init; } = () => true;
+
     /// <summary>An assessor for other work in the background: it need not work out again what was worked out here.</summary>
     internal Assessor OpenAssessor() => new(_stages, curves: _curves);
 
@@ -144,7 +147,7 @@ public sealed class WorkFloor : IDisposable
     private void WorkOut(DesignSession session, Standing now, CancellationToken stop)
     {
         long version = now.Version;
-        session.Publish(version, standing => standing with { IsStopped = false });
+        session.Publish(version, standing => standing with { IsStopped = false, IsMakingOnRequest = false });
         if (now.ShapeVersion != version || now.Shape?.Blade is not { } blade || now.Shape.Design is not { } design)
         {
             session.Publish(version, standing => standing with { Work = null });
@@ -170,7 +173,15 @@ public sealed class WorkFloor : IDisposable
             Reach = Reach.Sailing,
             Work = null,
         });
-        Pause(BeforeMaking, stop);
+        bool isAsked = session.MakingAskedFor == version;
+        if (!isAsked && !WorksAhead())
+        {
+            session.Publish(version, standing => standing with { IsMakingOnRequest = true });
+            return;
+        }
+
+        if (!isAsked)
+            Pause(BeforeMaking, stop);
         Make(AssessmentDepth.Pour, Reach.Poured);
         Make(AssessmentDepth.Cure, Reach.Everything);
         // Every stage is in the cache by now.

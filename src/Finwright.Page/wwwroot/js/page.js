@@ -105,7 +105,6 @@ window.navigation?.addEventListener("currententrychange", () => notePlace(0));
 // What scrolls sideways is reached by the keyboard too, and only then.
 let looking = null;
 function reachScrolls() {
-    looking = null;
     for (const frame of document.querySelectorAll(".wide, .verdicts")) {
         const scrolls = frame.scrollWidth > frame.clientWidth + 1 || (frame.scrollHeight > frame.clientHeight + 1 && getComputedStyle(frame).overflowY !== "visible");
         if (scrolls && !frame.hasAttribute("tabindex"))
@@ -114,7 +113,12 @@ function reachScrolls() {
             frame.removeAttribute("tabindex");
     }
 }
-const lookAgain = () => { looking ??= setTimeout(reachScrolls, 250); };
+function lookAgain() {
+    if (looking !== null)
+        return;
+    looking = setTimeout(() => { looking = null; reachScrolls(); }, 250);
+    reachScrolls();
+}
 new MutationObserver(lookAgain).observe(document.body, { childList: true, subtree: true });
 addEventListener("resize", lookAgain);
 lookAgain();
