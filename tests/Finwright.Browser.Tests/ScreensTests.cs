@@ -24,8 +24,8 @@ public sealed class ScreensTests(BrowserFixture browser)
         foreach (string name in IsWanted ? EveryPage.Paths.Keys : EveryPage.Paths.Keys.Take(1))
         {
             IPage page = await EveryPage.Open(visit, name);
-            if (name == "sheet" && IsWanted)
-                await Settled(page);
+            if (IsWanted)
+                await Settled(page, name);
             string file = Path.Combine(folder, $"{name}-{(width < 1000 ? "phone" : "wide")}-{(dark ? "dark" : "light")}.png");
             await page.ScreenshotAsync(new() { Path = file, FullPage = name != "sheet" });
             Assert.True(new FileInfo(file).Length > 5000, file);
@@ -36,19 +36,19 @@ public sealed class ScreensTests(BrowserFixture browser)
         visit.NothingWentWrong();
     }
 
-    // The fin is to be seen with everything that is known of it.
-    private static async Task Settled(IPage page)
+    // Everything is to be seen with all that is known of it.
+    private static async Task Settled(IPage page, string name)
     {
-        await Assertions.Expect(page.Locator(".verdicts .work")).ToHaveCountAsync(0, new() { Timeout = 180_000 });
-        await Task.Delay(TimeSpan.FromSeconds(2), TestContext.Current.CancellationToken);
-        await Assertions.Expect(page.Locator(".verdicts .work")).ToHaveCountAsync(0, new() { Timeout = 180_000 });
+        if (name == "sheet")
+            await Assertions.Expect(page.Locator("#pour .runs button.main")).ToBeEnabledAsync(new() { Timeout = 300_000 });
+        await Assertions.Expect(page.Locator("main progress")).ToHaveCountAsync(0, new() { Timeout = 300_000 });
     }
 
     private static async Task Chapters(IPage page, string file)
     {
         foreach (string chapter in new[] { "brief", "shape", "water", "strength", "print", "pour", "prove", "sailed" })
         {
-            await page.Locator($"#{chapter}").EvaluateAsync("chapter => scrollTo(0, chapter.getBoundingClientRect().top + scrollY - 64)");
+            await page.EvaluateAsync("chapter => document.querySelector(`.chapters [data-chapter=${chapter}]`).click()", chapter);
             await Task.Delay(TimeSpan.FromSeconds(1), TestContext.Current.CancellationToken);
             await page.ScreenshotAsync(new() { Path = file.Replace("sheet-", $"sheet-{chapter}-", StringComparison.Ordinal) });
         }

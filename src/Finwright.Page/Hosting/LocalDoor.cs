@@ -85,7 +85,7 @@ internal sealed class LocalDoor
     /// <summary>A key that is good for one entry.</summary>
     public string Ticket()
     {
-        string ticket = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(KeyBytes));
+        string ticket = UnguessableName.New(KeyBytes);
         lock (_gate)
             _tickets.Add(ticket);
         return ticket;
@@ -101,7 +101,7 @@ internal sealed class LocalDoor
     /// <param name="run">Which run it is.</param>
     public string Pass(int port, string run)
     {
-        string nonce = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
+        string nonce = UnguessableName.New();
         return $"{nonce}.{PassOf(port, run, nonce)}";
     }
 

@@ -161,7 +161,7 @@ public sealed partial class PageHost : IAsyncDisposable
         web.UseAntiforgery();
         web.MapGet("/api/health", () => Results.Text(door.Run));
         web.MapStaticAssets(AssetsOf(settings));
-        SceneEndpoint.Map(web);
+        SceneBook.Map(web);
         FileEndpoints.Map(web);
         MotionInbox.Map(web);
         FigureBook.Map(web);

@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 
 namespace Finwright.Page.Hosting;
 
@@ -21,7 +20,7 @@ public static class RunningPage
         using HttpClient client = new(direct) { Timeout = Patience, MaxResponseContentBufferSize = 4096 };
         try
         {
-            string nonce = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
+            string nonce = UnguessableName.New();
             string answer = await client.GetStringAsync(new Uri(address, $"{LocalDoor.ProofPath}?nonce={nonce}"), cancellation).ConfigureAwait(false);
             return answer.Split(' ') is [{ } run, { } proof] && LocalDoor.Same(proof, door.Proof(settings.Port, nonce))
                 ? new(address, $"{LocalDoor.EntryPath}?key={door.Pass(settings.Port, run)}")

@@ -1,5 +1,4 @@
 using System.Net;
-using System.Security.Cryptography;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http.Features;
@@ -23,7 +22,7 @@ public sealed class TroublePage : IAsyncDisposable
     /// <param name="cancellation">Stops the start.</param>
     public static async Task<TroublePage> Start(string message, string remedy, CancellationToken cancellation)
     {
-        string word = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
+        string word = UnguessableName.New();
         WebApplicationBuilder builder = PlainHost.Builder(AppContext.BaseDirectory);
         builder.WebHost.ConfigureKestrel(server => PlainHost.ListenAt(server, new(IPAddress.Loopback, 0)));
         WebApplication web = builder.Build();

@@ -1,64 +1,18 @@
-using System.Collections.Concurrent;
-using System.Security.Cryptography;
-using System.Text;
-using System.Text.RegularExpressions;
+using Finwright.Page.Drawings;
+using Finwright.Page.Hosting;
 
 namespace Finwright.Page.Making;
 
-/// <summary>Figures that a browser may fetch as pictures, each set under a name that nobody can guess.</summary>
-public sealed partial class FigureBook
+/// <summary>Sets of figures that a browser may fetch as pictures: each gives a figure by its name, as SVG; null when there is none.</summary>
+public sealed class FigureBook : OfferBook<Func<string, byte[]?>>
 {
-    // Tones lighter than this and with no more colour than this are paper with a little ink.
-    private const int LightFrom = 150, MostColour = 40;
-
-    // The inks of every drawing, light and dark.
-    private static readonly (string Light, string Dark)[] Inks =
-    [
-        ("#fbfaf6", "#10181f"), ("#14273a", "#e8e6de"), ("#5b6b78", "#9fb0bb"), ("#d8d5cb", "#2c3942"), ("#1f6f8b", "#6fb7cf"), ("#946200", "#e0b04a"), ("#a3262a", "#f08a87"), ("#2f6b4f", "#7cc39d"),
-    ];
-
-    private readonly ConcurrentDictionary<string, Func<string, byte[]?>> _sets = new(StringComparer.Ordinal);
-
-    /// <summary>Opens a set.</summary>
-    /// <param name="draw">Draws a figure by its name, as SVG; null when there is none.</param>
-    public string Open(Func<string, byte[]?> draw)
-    {
-        string key = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
-        _sets[key] = draw;
-        return key;
-    }
-
-    /// <summary>Closes it.</summary>
-    public void Close(string key) => _sets.TryRemove(key, out _);
-
-    /// <summary>The same drawing on dark paper: inks by their list, light tones between them by as much ink as they hold.</summary>
-    internal static byte[] Darkened(byte[] svg) => Encoding.UTF8.GetBytes(Colour().Replace(Encoding.UTF8.GetString(svg), match =>
-    {
-        string colour = match.Value.ToLowerInvariant();
-        foreach ((string light, string dark) in Inks)
-        {
-            if (colour == light)
-                return dark;
-        }
-
-        byte[] tone = Convert.FromHexString(colour.AsSpan(1)), paper = Convert.FromHexString(Inks[0].Dark.AsSpan(1)), ink = Convert.FromHexString(Inks[1].Dark.AsSpan(1));
-        // A tone of its own, such as a band of a scale, stays what it is.
-        if (tone.Min() < LightFrom || tone.Max() - tone.Min() > MostColour)
-            return colour;
-        double share = 1 - tone.Average(part => part) / byte.MaxValue;
-        return $"#{Convert.ToHexStringLower([.. paper.Zip(ink, (low, high) => (byte)Math.Round(low + share * (high - low)))])}";
-    }));
-
-    [GeneratedRegex("#[0-9a-fA-F]{6}\\b", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 5000)]
-    private static partial Regex Colour();
-
     internal static void Map(IEndpointRouteBuilder web) => web.MapGet("/api/figure/{key}/{name}", (string key, string name, bool? dark, FigureBook book, HttpContext context) =>
     {
         context.Response.Headers.CacheControl = "no-store";
         // Drawings carry their looks in themselves; they are shown as pictures and run nothing.
         context.Response.Headers.ContentSecurityPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
-        return book._sets.TryGetValue(key, out Func<string, byte[]?>? draw) && draw(name) is { } svg
-            ? Results.Bytes(dark is true ? Darkened(svg) : svg, "image/svg+xml")
+        return book.Find(key)?.Invoke(name) is { } svg
+            ? Results.Bytes(dark is true ? DarkPaper.Of(svg) : svg, "image/svg+xml")
             : Results.NotFound();
     });
 }

@@ -1,5 +1,4 @@
 using System.IO.Compression;
-using System.Security.Cryptography;
 using Finwright.Assessment;
 using Finwright.Assessment.Packing;
 using Finwright.Assessment.Stages;
@@ -59,7 +58,7 @@ public sealed class Handouts : IDisposable
     {
         ArgumentNullException.ThrowIfNull(design);
         string rest = kind switch { HandoutKind.Papers => "-papers.zip", HandoutKind.Parts => "-parts.zip", _ => ".zip" };
-        Handout asked = new() { Key = NewKey(), DesignId = designId, Kind = kind, FileName = DownloadName.Of(design.Name, rest), AskedAt = _time.GetUtcNow() };
+        Handout asked = new() { Key = UnguessableName.New(), DesignId = designId, Kind = kind, FileName = DownloadName.Of(design.Name, rest), AskedAt = _time.GetUtcNow() };
         lock (_gate)
         {
             _kept[asked.Key] = asked;
@@ -78,7 +77,7 @@ public sealed class Handouts : IDisposable
     /// <param name="fileName">Name under which it is saved.</param>
     public Handout Offer(long designId, string path, string fileName)
     {
-        Handout offered = new() { Key = NewKey(), DesignId = designId, Kind = HandoutKind.Parts, FileName = fileName, AskedAt = _time.GetUtcNow(), State = HandoutState.Ready, Path = path, Bytes = new FileInfo(path).Length };
+        Handout offered = new() { Key = UnguessableName.New(), DesignId = designId, Kind = HandoutKind.Parts, FileName = fileName, AskedAt = _time.GetUtcNow(), State = HandoutState.Ready, Path = path, Bytes = new FileInfo(path).Length };
         lock (_gate)
             _kept[offered.Key] = offered;
         Tidy();
@@ -89,7 +88,7 @@ public sealed class Handouts : IDisposable
     public string NewPath(string ending)
     {
         Directory.CreateDirectory(_folder);
-        return Path.Combine(_folder, NewKey() + ending);
+        return Path.Combine(_folder, UnguessableName.New() + ending);
     }
 
     /// <summary>A handout; null when it is none, or no more.</summary>
@@ -149,8 +148,6 @@ public sealed class Handouts : IDisposable
 
     /// <summary>The version alone: files name the program themselves.</summary>
     private static string VersionOf(string madeBy) => madeBy[(madeBy.LastIndexOf(' ') + 1)..];
-
-    private static string NewKey() => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
 
     private static void Delete(string path)
     {

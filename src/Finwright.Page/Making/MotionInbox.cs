@@ -1,5 +1,4 @@
-using System.Collections.Concurrent;
-using System.Security.Cryptography;
+using Finwright.Page.Hosting;
 using Finwright.Page.RunSheets;
 using Microsoft.AspNetCore.Http.Features;
 
@@ -11,8 +10,8 @@ namespace Finwright.Page.Making;
 /// <param name="Bytes">Its length.</param>
 public sealed record SentMotion(string Name, string Path, long Bytes);
 
-/// <summary>Takes motion files of a few hundred megabytes as they stream in, each for the part of the page that asked for it.</summary>
-public sealed class MotionInbox
+/// <summary>Takes motion files of a few hundred megabytes as they stream in, each for the part of the page that opened a box for it.</summary>
+public sealed class MotionInbox : OfferBook<Func<SentMotion, Task>>
 {
     /// <summary>Longer files are refused.</summary>
     public const long MostBytes = 512L << 20;
@@ -22,26 +21,11 @@ public sealed class MotionInbox
 
     private const int LongestName = 200;
 
-    private readonly ConcurrentDictionary<string, Func<SentMotion, Task>> _boxes = new(StringComparer.Ordinal);
-
-    /// <summary>Opens a box.</summary>
-    /// <param name="take">Takes a file that came.</param>
-    /// <returns>Its address; nobody can guess it.</returns>
-    public string Open(Func<SentMotion, Task> take)
-    {
-        string key = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
-        _boxes[key] = take;
-        return key;
-    }
-
-    /// <summary>Closes it.</summary>
-    public void Close(string key) => _boxes.TryRemove(key, out _);
-
     internal static void Map(IEndpointRouteBuilder web) => web.MapPost(Address + "/{key}", async (string key, MotionInbox inbox, Handouts handouts, HttpContext context) =>
     {
         if (context.Request.Headers[RunEndpoints.Header] != "motion")
             return Results.StatusCode(StatusCodes.Status403Forbidden);
-        if (!inbox._boxes.TryGetValue(key, out Func<SentMotion, Task>? take))
+        if (inbox.Find(key) is not { } take)
             return Results.NotFound();
         if (context.Request.ContentLength is not (> 0 and <= MostBytes))
             return Results.StatusCode(StatusCodes.Status413PayloadTooLarge);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Finwright.Page.Scene;
 using Finwright.Workshop.Tracks;
 
 namespace Finwright.Page.Outings;
@@ -22,11 +23,11 @@ public sealed class TrackDrawing
     /// <summary>Width of the drawing, units.</summary>
     public const double Width = 800;
 
-    private const double Rim = 24, ScaleRoom = 22, Highest = 520, Lowest = 160, EarthRadius = 6_371_000;
+    private const double Rim = 24, ScaleRoom = 22, Highest = 520, Lowest = 160, EarthRadius = 6_371_000, Thinnest = 1.2, Thickest = 4.2;
     private const int MostPoints = 3000;
 
-    private TrackDrawing(double height, double metresPerUnit, IReadOnlyList<TrackPiece> pieces, IReadOnlyList<TrackMark> marks, SpeedColours colours) =>
-        (Height, MetresPerUnit, Pieces, Marks, Colours) = (height, metresPerUnit, pieces, marks, colours);
+    private TrackDrawing(double height, double metresPerUnit, IReadOnlyList<TrackPiece> pieces, IReadOnlyList<TrackMark> marks, ColourScale speeds) =>
+        (Height, MetresPerUnit, Pieces, Marks, Speeds) = (height, metresPerUnit, pieces, marks, speeds);
 
     /// <summary>Height of the drawing, units.</summary>
     public double Height { get; }
@@ -40,8 +41,11 @@ public sealed class TrackDrawing
     /// <summary>Points to be read out, in the order sailed.</summary>
     public IReadOnlyList<TrackMark> Marks { get; }
 
-    /// <summary>The bands.</summary>
-    public SpeedColours Colours { get; }
+    /// <summary>The bands, knots.</summary>
+    public ColourScale Speeds { get; }
+
+    /// <summary>Width of the line of a band, units: speed is told by more than colour.</summary>
+    public double LineWidth(int band) => Thinnest + (Thickest - Thinnest) * band / Math.Max(1, Speeds.Colours.Count - 1);
 
     /// <summary>A round length for a scale, about a fifth of the width, metres.</summary>
     public double ScaleMetres
@@ -76,7 +80,7 @@ public sealed class TrackDrawing
         double fastest = 0;
         foreach (double speed in clean.Speeds)
             fastest = Math.Max(fastest, speed);
-        SpeedColours colours = SpeedColours.UpTo(fastest);
+        ColourScale speeds = ColourScale.Rising(0, fastest / SpeedUnits.Knot);
 
         int every = Math.Max(1, clean.Count / MostPoints);
         List<TrackPiece> pieces = [];
@@ -89,7 +93,7 @@ public sealed class TrackDrawing
             if (i % every != 0 && !starts && !ends)
                 continue;
             TrackMark mark = new(aside + scale * (xs[i] - left), above + scale * (ys[i] - top), points[i].Time - points[0].Time, clean.Speeds[i]);
-            int own = colours.Of(mark.Speed);
+            int own = speeds.BandOf(mark.Speed / SpeedUnits.Knot);
             string at = $"{Number(mark.X)} {Number(mark.Y)}";
             if (starts)
             {
@@ -112,7 +116,7 @@ public sealed class TrackDrawing
         }
 
         Close();
-        return new(height + ScaleRoom, 1 / scale, pieces, marks, colours);
+        return new(height + ScaleRoom, 1 / scale, pieces, marks, speeds);
 
         void Close()
         {

@@ -1,4 +1,5 @@
 using System.Text;
+using Finwright.Page.Drawings;
 using Finwright.Page.Hosting;
 using Finwright.Page.Starting;
 using Finwright.Page.Works;
@@ -28,24 +29,26 @@ internal static class ShelfEndpoints
     }
 
     /// <summary>A picture; a revision never changes, so it may be kept by the browser.</summary>
-    private static IResult Picture(long revision, Desk desk, HttpContext context)
+    private static IResult Picture(long revision, bool? dark, Desk desk, HttpContext context)
     {
         if (desk.Ask(store => store.Shelf.Picture(revision)) is not string svg)
             return Results.NotFound();
         context.Response.Headers.ContentSecurityPolicy = PicturePolicy;
         context.Response.Headers.CacheControl = "private, max-age=86400";
-        return Results.Bytes(Encoding.UTF8.GetBytes(svg), "image/svg+xml");
+        return Svg(Encoding.UTF8.GetBytes(svg), dark);
     }
 
     /// <summary>A figure of a part; another after each change.</summary>
-    private static IResult PartFigure(string id, int figure, PartBook book, HttpContext context)
+    private static IResult PartFigure(string id, int figure, bool? dark, PartBook book, HttpContext context)
     {
         if (book.Find(id)?.Figures is not { } figures || figure < 0 || figure >= figures.Count)
             return Results.NotFound();
         context.Response.Headers.ContentSecurityPolicy = FigurePolicy;
         context.Response.Headers.CacheControl = "no-store";
-        return Results.Bytes(figures[figure].Svg, "image/svg+xml");
+        return Svg(figures[figure].Svg, dark);
     }
+
+    private static IResult Svg(byte[] svg, bool? dark) => Results.Bytes(dark is true ? DarkPaper.Of(svg) : svg, "image/svg+xml");
 
     private static IResult File(long revision, Desk desk) => desk.Ask(store => store.Shelf.Find(revision) is { } own
         ? Results.File(Encoding.UTF8.GetBytes(store.Shelf.Text(revision)), DesignFile, FileName.Of(own.Label.Replace('@', '-')) + ".fin.json")

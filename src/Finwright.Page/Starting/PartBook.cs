@@ -1,6 +1,6 @@
-using System.Security.Cryptography;
 using Finwright.Design;
 using Finwright.Geometry;
+using Finwright.Page.Hosting;
 
 namespace Finwright.Page.Starting;
 
@@ -18,7 +18,7 @@ public sealed class PartBook
     /// <returns>Where it is found.</returns>
     public string Add(string name, TriangleMesh mesh)
     {
-        string id = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(8));
+        string id = UnguessableName.New(bytes: 8);
         lock (_gate)
         {
             _parts.Add(new(id, name, mesh));

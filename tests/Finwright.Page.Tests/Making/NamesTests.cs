@@ -1,3 +1,4 @@
+using Finwright.Page.Drawings;
 using Finwright.Page.Making;
 using Finwright.Papers;
 
@@ -54,7 +55,7 @@ public sealed class NamesTests
     [Fact]
     public void Dark_paper_has_light_ink_and_scales_keep_their_colours()
     {
-        byte[] dark = FigureBook.Darkened("<a fill=\"#fbfaf6\" stroke=\"#14273A\"/><b fill=\"#ffffff\"/><c fill=\"#fee838\"/>"u8.ToArray());
+        byte[] dark = DarkPaper.Of("<a fill=\"#fbfaf6\" stroke=\"#14273A\"/><b fill=\"#ffffff\"/><c fill=\"#fee838\"/>"u8.ToArray());
         Assert.Equal("<a fill=\"#10181f\" stroke=\"#e8e6de\"/><b fill=\"#10181f\"/><c fill=\"#fee838\"/>", System.Text.Encoding.UTF8.GetString(dark));
     }
 }

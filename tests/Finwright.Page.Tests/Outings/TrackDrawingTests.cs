@@ -42,19 +42,6 @@ public sealed class TrackDrawingTests
     [Fact]
     public void A_track_of_one_point_is_not_drawn() => Assert.Null(TrackDrawing.Of(Made(56, 3, 1, 1, (1, 0), (1, 0))));
 
-    [Theory]
-    [InlineData(11.9, 2)]
-    [InlineData(27, 5)]
-    [InlineData(40, 8)]
-    public void Bands_reach_to_the_fastest_speed_in_round_steps(double fastestKnots, double stepKnots)
-    {
-        SpeedColours colours = SpeedColours.UpTo(fastestKnots * SpeedUnits.Knot);
-        Assert.Equal(stepKnots, colours.StepKnots);
-        Assert.Equal(SpeedColours.Bands - 1, colours.Of(fastestKnots * SpeedUnits.Knot));
-        Assert.Equal(0, colours.Of(0));
-        Assert.Equal(1, colours.Of(stepKnots * 1.01 * SpeedUnits.Knot));
-    }
-
     /// <summary>A track a second to the point: one way for some seconds, then another.</summary>
     private static Track Made(double latitudeDegrees, double longitudeDegrees, int seconds, int turn, (double East, double North) first, (double East, double North) then, Func<int, double>? speedAt = null)
     {
