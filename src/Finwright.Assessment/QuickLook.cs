@@ -20,18 +20,19 @@ public static class QuickLook
     /// <summary>Works a design out with sections solved before.</summary>
     /// <param name="design">The design, without errors of its own.</param>
     /// <param name="blade">Its blade.</param>
-    /// <param name="sections">The sections, from the last full answer; null leaves the water out.</param>
+    /// <param name="before">The last answer: its sections are taken, and its curves over leeway stand in until <see cref="WithCurves"/>. Null leaves the water out.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <returns>Water, strength and bench; nothing of print and pour.</returns>
     /// <exception cref="OperationCanceledException">The work was stopped.</exception>
-    public static AssessmentResult Of(FinDesign design, Blade blade, FinPolars? sections, CancellationToken cancellation)
+    public static AssessmentResult Of(FinDesign design, Blade blade, AssessmentResult? before, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(blade);
-        FinAfloat? afloat = sections is null ? null : AfloatWork.Of(design, blade, sections, progress: null, cancellation);
-        cancellation.ThrowIfCancellationRequested();
-        FinBuilt built = FinBuilt.Of(design, blade);
-        cancellation.ThrowIfCancellationRequested();
+        FinPolars? sections = before?.Polars;
+        Task<FinBuilt> building = Task.Run(() => FinBuilt.Of(design, blade), cancellation);
+        FinAfloat? afloat = sections is null ? null : AfloatWork.WithoutCurves(design, blade, sections, progress: null, cancellation);
+        FinBuilt built = building.GetAwaiter().GetResult();
+        Task<FinOnBench> hanging = Task.Run(() => FinOnBench.Of(design.Prove, blade, built), cancellation);
         FinLoaded? loaded = afloat is null ? null : LoadedWork.Of(built, afloat, progress: null, cancellation);
         Planform planform = Planform.Of(blade.SplineOutline);
         return new()
@@ -44,12 +45,23 @@ public static class QuickLook
             Planform = planform,
             Stations = SpanStation.Along(blade, planform),
             Polars = sections,
-            Afloat = afloat,
+            Afloat = afloat is null || before?.Afloat is not { } curves ? afloat
+                : afloat with { Sweep = curves.Sweep, SweepUnderMirror = curves.SweepUnderMirror, SweepUnderBareSurface = curves.SweepUnderBareSurface },
             Built = built,
-            Bench = FinOnBench.Of(design.Prove, blade, built),
+            Bench = hanging.GetAwaiter().GetResult(),
             Loaded = loaded,
             Verdicts = afloat is null ? [] : WaterVerdicts.Of(design, afloat),
             StrengthVerdicts = loaded is null ? [] : StrengthVerdicts.Of(design, loaded, vibration: null),
         };
+    }
+
+    /// <summary>A quick answer with curves over leeway of its own.</summary>
+    /// <param name="quick">The answer.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="OperationCanceledException">The work was stopped.</exception>
+    public static AssessmentResult WithCurves(AssessmentResult quick, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(quick);
+        return quick.Afloat is { } afloat ? quick with { Afloat = AfloatWork.WithCurves(afloat, cancellation) } : quick;
     }
 }

@@ -19,11 +19,13 @@ public sealed class QuickLookTests
     {
         using Assessor assessor = new();
         AssessmentResult full = assessor.Assess(Design, AssessmentDepth.Strength, cancellation: TestContext.Current.CancellationToken);
-        AssessmentResult quick = QuickLook.Of(Design, full.Blade!, full.Polars, TestContext.Current.CancellationToken);
+        AssessmentResult quick = QuickLook.Of(Design, full.Blade!, full, TestContext.Current.CancellationToken);
         foreach (CaseAfloat own in full.Afloat!.Cases)
             Assert.Equal(own.ShareOfStall, quick.Afloat![own.Load.Kind]!.ShareOfStall);
         Assert.Equal(full.Loaded!.Cases.Select(own => own.ToString()), quick.Loaded!.Cases.Select(own => own.ToString()), StringComparer.Ordinal);
         Assert.Equal(full.Verdicts, quick.Verdicts);
+        AssessmentResult whole = QuickLook.WithCurves(quick with { Afloat = quick.Afloat! with { Sweep = [] } }, TestContext.Current.CancellationToken);
+        Assert.Equal(full.Afloat.Sweep.Select(own => own.SideForce), whole.Afloat!.Sweep.Select(own => own.SideForce));
     }
 
     [Fact]
@@ -33,7 +35,7 @@ public sealed class QuickLookTests
         AssessmentResult before = assessor.Assess(Design, AssessmentDepth.Water, cancellation: TestContext.Current.CancellationToken);
         FinDesign deeper = Design with { Shape = Design.Shape with { Outline = Design.Shape.Outline with { SpanMm = 260 } } };
         AssessmentResult full = assessor.Assess(deeper, AssessmentDepth.Water, cancellation: TestContext.Current.CancellationToken);
-        AssessmentResult quick = QuickLook.Of(deeper, full.Blade!, before.Polars, TestContext.Current.CancellationToken);
+        AssessmentResult quick = QuickLook.Of(deeper, full.Blade!, before, TestContext.Current.CancellationToken);
         foreach (LoadCaseKind kind in new[] { LoadCaseKind.GettingGoing, LoadCaseKind.Cruise, LoadCaseKind.TopSpeed })
         {
             CaseAfloat right = full.Afloat![kind]!, shown = quick.Afloat![kind]!;
@@ -48,7 +50,7 @@ public sealed class QuickLookTests
     {
         using Assessor assessor = new();
         AssessmentResult shape = assessor.Assess(Design, AssessmentDepth.Shape, cancellation: TestContext.Current.CancellationToken);
-        AssessmentResult quick = QuickLook.Of(Design, shape.Blade!, sections: null, TestContext.Current.CancellationToken);
+        AssessmentResult quick = QuickLook.Of(Design, shape.Blade!, before: null, TestContext.Current.CancellationToken);
         Assert.Null(quick.Afloat);
         Assert.Empty(quick.Verdicts);
         Assert.NotNull(quick.Bench);

@@ -39,7 +39,12 @@ internal static class AfloatWork
     /// <param name="polars">Its sections.</param>
     /// <param name="progress">Takes the share that is done.</param>
     /// <param name="cancellation">Stops the work.</param>
-    public static FinAfloat Of(FinDesign design, Blade blade, FinPolars polars, IProgress<double>? progress, CancellationToken cancellation)
+    public static FinAfloat Of(FinDesign design, Blade blade, FinPolars polars, IProgress<double>? progress, CancellationToken cancellation) =>
+        WithCurves(WithoutCurves(design, blade, polars, progress, cancellation), cancellation);
+
+    /// <summary>Works out everything but the curves over leeway.</summary>
+    /// <inheritdoc cref="Of"/>
+    public static FinAfloat WithoutCurves(FinDesign design, Blade blade, FinPolars polars, IProgress<double>? progress, CancellationToken cancellation)
     {
         WaterProperties water = WaterFromDesign.Properties(design.Brief);
         SailingBrief brief = SailingFromDesign.Brief(design.Brief);
@@ -81,41 +86,52 @@ internal static class AfloatWork
         LiftingResult start = hull.LeewayFor(answer.Flow(first.Speed, 0), first.SideForce).Result;
         SailingBalance balance = start.CentreOfEffort is { Y: > 0 } effort ? SailingBalance.Of(brief, Math.Min(effort.Y, blade.Span)) : answer.Balance;
         AirPath air = SailingFromDesign.AirPath(design.Brief, blade.Outline.Chord(0));
-        List<CaseAfloat> cases = [];
-        foreach (LoadCaseKind kind in Kinds)
+        LiftingSurface[] surfaces = [hull, mirror, bare];
+        LeewayResult[] found = new LeewayResult[Kinds.Length * surfaces.Length];
+        Parallel.For(0, found.Length, new() { CancellationToken = cancellation }, i =>
         {
-            cancellation.ThrowIfCancellationRequested();
-            LoadCase load = balance[kind];
-            FlowState flow = answer.Flow(load.Speed, 0);
-            LeewayResult found = hull.LeewayFor(flow, load.SideForce);
-            cases.Add(new()
+            LoadCase load = balance[Kinds[i / surfaces.Length]];
+            found[i] = surfaces[i % surfaces.Length].LeewayFor(answer.Flow(load.Speed, 0), load.SideForce);
+        });
+        progress?.Report(0.8);
+        CaseAfloat[] cases =
+        [
+            .. Kinds.Select((kind, i) => new CaseAfloat
             {
-                Load = load,
-                UnderHull = found,
-                UnderMirror = mirror.LeewayFor(flow, load.SideForce),
-                UnderBareSurface = bare.LeewayFor(flow, load.SideForce),
-                Margins = VentilationMargins.Of(Margins(answer, blade, found, load.Speed, air)),
-            });
-            progress?.Report(0.3 + 0.5 * cases.Count / Kinds.Length);
-        }
-
-        double speed = balance[LoadCaseKind.Cruise].Speed;
+                Load = balance[kind],
+                UnderHull = found[i * surfaces.Length],
+                UnderMirror = found[i * surfaces.Length + 1],
+                UnderBareSurface = found[i * surfaces.Length + 2],
+                Margins = VentilationMargins.Of(Margins(answer, blade, found[i * surfaces.Length], balance[kind].Speed, air)),
+            }),
+        ];
         return answer with
         {
             Balance = balance,
             Cases = cases,
-            Sweep = Sweep(hull),
-            SweepUnderMirror = Sweep(mirror),
-            SweepUnderBareSurface = Sweep(bare),
             Surface = hull,
+            SurfaceUnderMirror = mirror,
+            SurfaceUnderBareSurface = bare,
             Pressure = Pressure(answer, blade, family, cases[1].UnderHull.Result),
         };
+    }
 
-        IReadOnlyList<LiftingResult> Sweep(LiftingSurface surface)
+    /// <summary>Adds the curves over leeway at cruise speed.</summary>
+    /// <param name="answer">What was worked out without them.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    public static FinAfloat WithCurves(FinAfloat answer, CancellationToken cancellation)
+    {
+        if (answer is not { Surface: { } hull, SurfaceUnderMirror: { } mirror, SurfaceUnderBareSurface: { } bare })
+            return answer;
+        LiftingSurface[] surfaces = [hull, mirror, bare];
+        LiftingResult[][] sweeps = [.. surfaces.Select(_ => new LiftingResult[SweepSteps + 1])];
+        double speed = answer.Balance[LoadCaseKind.Cruise].Speed;
+        Parallel.For(0, surfaces.Length * (SweepSteps + 1), new() { CancellationToken = cancellation }, i =>
         {
-            cancellation.ThrowIfCancellationRequested();
-            return [.. Enumerable.Range(0, SweepSteps + 1).Select(i => surface.Solve(answer.Flow(speed, i * SweepStep)))];
-        }
+            (int surface, int step) = Math.DivRem(i, SweepSteps + 1);
+            sweeps[surface][step] = surfaces[surface].Solve(answer.Flow(speed, step * SweepStep));
+        });
+        return answer with { Sweep = sweeps[0], SweepUnderMirror = sweeps[1], SweepUnderBareSurface = sweeps[2] };
     }
 
     private static RootCondition Hull(Brief brief, Blade blade) => RootCondition.Hull(

@@ -50,6 +50,12 @@ public sealed record FinAfloat
     /// <summary>The lifting surface under the hull, ready for further states; null when there is a <see cref="Problem"/>.</summary>
     public LiftingSurface? Surface { get; init; }
 
+    /// <summary>The lifting surface under an endless hull.</summary>
+    internal LiftingSurface? SurfaceUnderMirror { get; init; }
+
+    /// <summary>The lifting surface with no hull.</summary>
+    internal LiftingSurface? SurfaceUnderBareSurface { get; init; }
+
     /// <summary>One load case; null when it was not worked out.</summary>
     /// <param name="kind">Which.</param>
     public CaseAfloat? this[LoadCaseKind kind] => Cases.FirstOrDefault(own => own.Load.Kind == kind);

@@ -23,21 +23,16 @@ internal static class LoadedWork
         FinLoaded answer = new() { Structure = built.Structure, Problem = built.Problem ?? afloat.Problem };
         if (built.Structure is not { } structure || afloat.Surface is not { } surface)
             return answer;
-        List<CaseLoaded> cases = [];
-        foreach (CaseAfloat sailed in afloat.Cases)
-        {
-            cancellation.ThrowIfCancellationRequested();
-            cases.Add(Case(structure, surface, sailed));
-            progress?.Report(0.8 * cases.Count / afloat.Cases.Count);
-        }
-
+        CaseLoaded[] cases = new CaseLoaded[afloat.Cases.Count];
+        Parallel.For(0, cases.Length, new() { CancellationToken = cancellation }, i => cases[i] = Case(structure, surface, afloat.Cases[i]));
+        progress?.Report(0.8);
         double? pressure = DivergencePressure(structure.Plate, surface);
         return answer with
         {
             Cases = cases,
             DivergencePressure = pressure,
             DivergenceSpeed = pressure is double q ? Math.Sqrt(2 * q / afloat.Water.Density) : null,
-            Torques = NutTorque.Of(structure, cases.Find(own => own.Load.Kind == LoadCaseKind.Overload)),
+            Torques = NutTorque.Of(structure, Array.Find(cases, own => own.Load.Kind == LoadCaseKind.Overload)),
             Grounding = GroundingWork.Of(structure, afloat.Balance[LoadCaseKind.Grounding]),
         };
     }

@@ -4,10 +4,11 @@ using Microsoft.AspNetCore.Components;
 
 namespace Finwright.Page.Parts;
 
-/// <summary>A part of the page that shows the open design and follows it.</summary>
+/// <summary>A part of the page that shows the open design and follows it: with all others under one <see cref="Following"/>, else by itself.</summary>
 public abstract class SessionComponent : ComponentBase, IDisposable
 {
     private int _isDue;
+    private Moment? _seen;
 
     /// <summary>The open design.</summary>
     [CascadingParameter]
@@ -16,6 +17,10 @@ public abstract class SessionComponent : ComponentBase, IDisposable
     /// <summary>What this tab shows of it.</summary>
     [CascadingParameter]
     public SheetView View { get; set; } = default!;
+
+    /// <summary>When all parts are drawn again; null where this one follows by itself.</summary>
+    [CascadingParameter]
+    public Moment? Moment { get; set; }
 
     /// <summary>The reader's words, numbers and units.</summary>
     [Inject]
@@ -27,8 +32,20 @@ public abstract class SessionComponent : ComponentBase, IDisposable
     /// <inheritdoc/>
     protected override void OnInitialized()
     {
+        _seen = Moment;
+        if (Moment is not null)
+            return;
         Session.Changed += Follow;
         View.Changed += Follow;
+    }
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet()
+    {
+        if (_seen == Moment)
+            return;
+        _seen = Moment;
+        OnSessionChanged();
     }
 
     /// <summary>The design changed, or what is known of it; before it is drawn again.</summary>

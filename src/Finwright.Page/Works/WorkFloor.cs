@@ -154,10 +154,12 @@ public sealed class WorkFloor : IDisposable
             return;
         }
 
-        if (now.Reach < Reach.Quick && now.Sailing?.Polars is { Family: not null } sections)
+        if (now.Reach < Reach.Quick && now.Sailing is { Polars.Family: not null } before)
         {
-            AssessmentResult quick = QuickLook.Of(design, blade, sections, _closing.Token);
-            session.Publish(version, standing => standing with { Sailing = quick, SailingVersion = version, SailingIsQuick = true, Reach = Reach.Quick });
+            AssessmentResult quick = QuickLook.Of(design, blade, before, _closing.Token);
+            Show(quick);
+            stop.ThrowIfCancellationRequested();
+            Show(QuickLook.WithCurves(quick, stop));
         }
 
         Pause(BeforeSailing, stop);
@@ -186,6 +188,8 @@ public sealed class WorkFloor : IDisposable
         Make(AssessmentDepth.Cure, Reach.Everything);
         // Every stage is in the cache by now.
         session.KeepResults(version, () => FinResults.Of(_assessor.Assess(reading, AssessmentDepth.Everything, progress: null, stop)));
+
+        void Show(AssessmentResult quick) => session.Publish(version, standing => standing with { Sailing = quick, SailingVersion = version, SailingIsQuick = true, Reach = Reach.Quick });
 
         void Make(AssessmentDepth depth, Reach reach)
         {

@@ -42,17 +42,22 @@ public enum LeewayStatus
 }
 
 /// <summary>How far a fin goes at one speed to one side.</summary>
-public sealed record StallLimits
+public sealed class StallLimits
 {
     /// <summary>The search ends here, radians (25 degrees).</summary>
     public const double SearchLimit = 25 * Math.PI / 180;
 
+    // Many results are never asked for their peak, and it takes longer to find than all the rest.
+    private readonly Lazy<LiftingResult?> _maximum;
+
+    internal StallLimits(LiftingResult? onset, Func<LiftingResult?> findMaximum) => (Onset, _maximum) = (onset, new(findMaximum));
+
     /// <summary>The fin when its first 3 % of area reach their sections' peak of lift; null when none does within <see cref="SearchLimit"/>, or without sections.</summary>
-    public required LiftingResult? Onset { get; init; }
+    public LiftingResult? Onset { get; }
 
     /// <summary>The fin at its greatest side force; null when side force still rises at <see cref="SearchLimit"/>, or without sections.</summary>
-    /// <remarks>Found in steps of half a degree past onset. Past onset the answer depends on the history of the flow: a bound, not a promise.</remarks>
-    public required LiftingResult? Maximum { get; init; }
+    /// <remarks>Looked for when it is first asked for, in steps of half a degree past onset. Past onset the answer depends on the history of the flow: a bound, not a promise.</remarks>
+    public LiftingResult? Maximum => _maximum.Value;
 
     /// <summary>Depth where stall starts, metres below the hull; null when it does not.</summary>
     public double? OnsetDepth => Onset?.Critical?.Depth;

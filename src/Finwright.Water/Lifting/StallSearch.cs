@@ -30,7 +30,7 @@ internal static class StallSearch
             }
 
             if (next >= StallLimits.SearchLimit)
-                return new() { Onset = null, Maximum = null };
+                return new(onset: null, () => null);
             // Stall share grows almost in a line; aim a little short of its 1, since it jumps beyond.
             double rise = (share - lowShare) / (next - low);
             (low, lowShare) = (next, share);
@@ -48,7 +48,7 @@ internal static class StallSearch
         }
 
         LiftingResult onset = surface.Solve(flow with { Leeway = sign * low });
-        return new() { Onset = onset, Maximum = Peak(surface, flow, sign, onset) };
+        return new(onset, () => Peak(surface, flow, sign, onset));
     }
 
     private static LiftingResult? Peak(LiftingSurface surface, FlowState flow, double sign, LiftingResult onset)

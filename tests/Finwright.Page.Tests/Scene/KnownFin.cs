@@ -81,7 +81,8 @@ public sealed class KnownFin : IDisposable
         double[] angles = [.. Enumerable.Range(-14, 29).Select(degrees => double.DegreesToRadians(degrees))];
         SectionPolarTable table = new([.. ((double[])[2.5e5, 9e5]).Select(reynolds => SectionCurves.Solve(section, new() { ReynoldsNumber = reynolds }, angles, CancellationToken.None))]);
         FinPolars polars = new() { Family = new([0.0], [table]), CriticalAmplification = 9, StarboardFinish = "smooth", PortFinish = "smooth" };
-        return Shaped with { Sailing = QuickLook.Of(Design, blade, polars, CancellationToken.None) with { Polars = polars }, SailingVersion = 1, Reach = Reach.Sailing };
+        AssessmentResult quick = QuickLook.Of(Design, blade, Shaped.Shape! with { Polars = polars }, CancellationToken.None);
+        return Shaped with { Sailing = QuickLook.WithCurves(quick, CancellationToken.None), SailingVersion = 1, Reach = Reach.Sailing };
     }
 
     private Standing Make()
