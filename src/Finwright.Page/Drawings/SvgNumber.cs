@@ -10,7 +10,7 @@ internal static class SvgNumber
     private const double Millimetres = 1e3;
 
     /// <summary>A number.</summary>
-    public static string Of(double value) => (Math.Round(value, 3) + 0.0).ToString("0.###", CultureInfo.InvariantCulture);
+    public static string Of(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>A line through points, metres, shifted aft by so many millimetres.</summary>
     public static string Path(IReadOnlyList<Point2> points, double aft = 0, bool closed = true)

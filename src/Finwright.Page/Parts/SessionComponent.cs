@@ -9,6 +9,7 @@ public abstract class SessionComponent : ComponentBase, IDisposable
 {
     private int _isDue;
     private Moment? _seen;
+    private object? _shown;
 
     /// <summary>The open design.</summary>
     [CascadingParameter]
@@ -46,6 +47,18 @@ public abstract class SessionComponent : ComponentBase, IDisposable
             return;
         _seen = Moment;
         OnSessionChanged();
+    }
+
+    /// <summary>What the part shows, as one value: while it stays equal the part is not drawn again. Null when that cannot be told.</summary>
+    protected virtual object? Shown() => null;
+
+    /// <inheritdoc/>
+    protected override bool ShouldRender()
+    {
+        object? shown = Shown();
+        bool isOther = shown is null || !shown.Equals(_shown);
+        _shown = shown;
+        return isOther;
     }
 
     /// <summary>The design changed, or what is known of it; before it is drawn again.</summary>

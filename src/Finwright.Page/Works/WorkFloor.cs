@@ -14,6 +14,9 @@ namespace Finwright.Page.Works;
 /// </summary>
 public sealed class WorkFloor : IDisposable
 {
+    // So long the browser is left to draw what the hand did, before every core is busy.
+    private static readonly TimeSpan BeforeQuick = TimeSpan.FromMilliseconds(40);
+
     // So long nothing must have changed before the work that takes seconds begins.
     private static readonly TimeSpan BeforeSailing = TimeSpan.FromMilliseconds(250), BeforeMaking = TimeSpan.FromSeconds(3);
 
@@ -98,6 +101,7 @@ public sealed class WorkFloor : IDisposable
                 continue;
             }
 
+            _closing.Token.WaitHandle.WaitOne(BeforeQuick);
             Standing now = session.Now;
             try
             {
