@@ -27,6 +27,7 @@ internal static class EveryPage
         ["runs"] = "/run",
         ["help"] = "/help",
         ["glossary"] = "/help/glossary",
+        ["evidence"] = "/help/evidence",
         ["tour"] = "/tour",
         ["settings"] = "/settings",
         ["not-there"] = "/nowhere",

@@ -1,38 +1,42 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
 using System.Text;
 
 namespace Finwright;
 
-/// <summary>The evidence table of a document: what the tests find stands there word for word, written by the tests themselves.</summary>
+/// <summary>The document of all evidence: what the tests find stands there word for word, written by the tests themselves.</summary>
 internal static class EvidenceDocument
 {
-    private const string Begin = "<!-- evidence: written by the tests -->";
-    private const string End = "<!-- end of evidence -->";
+    private const string Head = "| Case | Source | Expected | Computed | Difference | Verdict |\n| --- | --- | ---: | ---: | ---: | --- |\n";
 
-    /// <summary>Holds a document's table against the rows; with FINWRIGHT_WRITE=1 writes it.</summary>
-    /// <param name="path">The document.</param>
+    /// <summary>Holds an area's section of the document against its rows; with FINWRIGHT_WRITE=1 writes it.</summary>
+    /// <param name="area">Name of the area.</param>
     /// <param name="rows">The rows, topic by topic.</param>
-    public static void Hold(string path, IReadOnlyList<EvidenceRow> rows)
+    public static void Hold(string area, IReadOnlyList<EvidenceRow> rows)
     {
-        string text = File.ReadAllText(path), table = Table(rows);
-        int begin = text.IndexOf(Begin, StringComparison.Ordinal), end = text.IndexOf(End, StringComparison.Ordinal);
-        Assert.True(begin >= 0 && end > begin, $"{path} has lost the marks between which its evidence stands.");
-        string updated = string.Concat(text.AsSpan(0, begin + Begin.Length), "\n", table, text.AsSpan(end));
+        string path = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "docs", "evidence.md")), text = File.ReadAllText(path);
+        string opening = $"<!-- {area}: written by the tests -->", closing = $"<!-- end of {area} -->";
+        int begin = text.IndexOf(opening, StringComparison.Ordinal), end = text.IndexOf(closing, StringComparison.Ordinal);
+        Assert.True(begin >= 0 && end > begin, $"{path} has lost the marks between which its evidence of {area} stands.");
+        string updated = string.Concat(text.AsSpan(0, begin + opening.Length), "\n", Section(rows), text.AsSpan(end));
         if (Environment.GetEnvironmentVariable("FINWRIGHT_WRITE") == "1")
             File.WriteAllText(path, updated);
         else
             Assert.Equal(updated, text);
     }
 
-    private static string Table(IReadOnlyList<EvidenceRow> rows)
+    // Misses first; they stand with their topic's name, and once only.
+    private static string Section(IReadOnlyList<EvidenceRow> rows)
     {
+        EvidenceRow[] missed = [.. rows.Where(row => row.IsMissed)];
         StringBuilder text = new();
-        foreach (IGrouping<string, EvidenceRow> topic in rows.GroupBy(row => row.Topic, StringComparer.Ordinal))
-        {
-            text.Append("\n### ").Append(topic.Key).Append("\n\n| Case | Source | Expected | Computed | Difference | Verdict |\n| --- | --- | ---: | ---: | ---: | --- |\n");
-            foreach (EvidenceRow row in topic)
-                text.Append(row.Text()).Append('\n');
-        }
-
+        text.Append(CultureInfo.InvariantCulture, $"{rows.Count} comparisons, {missed.Length} outside the tolerance that we defend.\n");
+        if (missed.Length > 0)
+            text.Append("\n### Missed\n\n").Append(Head).AppendJoin("", missed.Select(row => row.Text(withTopic: true) + "\n"));
+        foreach (IGrouping<string, EvidenceRow> topic in rows.Where(row => !row.IsMissed).GroupBy(row => row.Topic, StringComparer.Ordinal))
+            text.Append("\n### ").Append(topic.Key).Append("\n\n").Append(Head).AppendJoin("", topic.Select(row => row.Text(withTopic: false) + "\n"));
         return text.Append('\n').ToString();
     }
+
+    private static string Here([CallerFilePath] string path = "") => path;
 }

@@ -12,9 +12,13 @@ namespace Finwright;
 /// <param name="Reason">Why that much.</param>
 /// <param name="Miss">Why the value lies outside the tolerance; null where it lies inside.</param>
 /// <param name="KnownMiss">For a miss: the distance that must not grow unnoticed.</param>
-internal sealed record EvidenceRow(string Topic, string What, string Source, double Expected, double Computed, double Tolerance, string Reason, string? Miss = null, double KnownMiss = 0)
+public sealed record EvidenceRow(string Topic, string What, string Source, double Expected, double Computed, double Tolerance, string Reason, string? Miss = null, double KnownMiss = 0)
 {
+    /// <summary>Whether the value lies where we defend it.</summary>
     public bool IsWithin => Math.Abs(Computed - Expected) <= Tolerance;
+
+    /// <summary>Whether the document tells it as a miss.</summary>
+    public bool IsMissed => Miss is not null && !IsWithin;
 
     /// <summary>Holds the row: inside its tolerance, or outside it as the document says and no farther.</summary>
     public void Hold()
@@ -27,13 +31,14 @@ internal sealed record EvidenceRow(string Topic, string What, string Source, dou
     }
 
     /// <summary>The row of the document's table.</summary>
-    public string Text()
+    /// <param name="withTopic">Whether it stands apart from its topic, and names it.</param>
+    public string Text(bool withTopic)
     {
         string miss = Expected is 0 || Math.Abs(Expected) < 2 * Tolerance && Math.Abs(Expected) < 0.1
             ? Number(Computed - Expected)
             : string.Create(CultureInfo.InvariantCulture, $"{100 * (Computed / Expected - 1):+0.0;-0.0;0.0} %");
-        string verdict = Miss is null ? $"within {Number(Tolerance)} ({Reason})" : IsWithin ? $"within {Number(Tolerance)} ({Reason})" : $"**missed**: {Miss}";
-        return $"| {What} | {Source} | {Number(Expected)} | {Number(Computed)} | {miss} | {verdict} |";
+        string verdict = IsMissed ? $"**missed**: {Miss}" : $"within {Number(Tolerance)} ({Reason})";
+        return $"| {(withTopic ? Topic + ": " : "")}{What} | {Source} | {Number(Expected)} | {Number(Computed)} | {miss} | {verdict} |";
     }
 
     // Four digits: more would change with the processor.

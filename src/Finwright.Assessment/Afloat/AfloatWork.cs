@@ -20,7 +20,7 @@ internal static class AfloatWork
     private const double WettedAhead = 0.6;
 
     private const double SweepStep = 0.5 * Math.PI / 180;
-    private const int SweepSteps = 36;
+    private const int SweepSteps = 36, SweepPlaces = 20;
 
     // Thin sheet of the strip: modulus and Poisson's ratio of PETG (handbook values, from memory).
     private const double SheetModulus = 2.0e9, SheetPoisson = 0.38;
@@ -112,8 +112,23 @@ internal static class AfloatWork
             Surface = hull,
             SurfaceUnderMirror = mirror,
             SurfaceUnderBareSurface = bare,
+            Slope = Slope(mirror, planform, answer.Flow(balance[LoadCaseKind.Cruise].Speed, 0)),
             Pressure = Pressure(answer, blade, family, cases[1].UnderHull.Result),
         };
+    }
+
+    private static SlopeOpinions Slope(LiftingSurface mirror, Planform planform, FlowState flow)
+    {
+        double span = mirror.Fin.Span, aspect = 2 * span * span / mirror.Area, swept = 0, chords = 0;
+        for (int i = 0; i < SweepPlaces; i++)
+        {
+            double depth = span * (i + 0.5) / SweepPlaces, chord = mirror.Fin.Chord(depth);
+            swept += chord * planform.QuarterChordSweep(depth);
+            chords += chord;
+        }
+
+        double sweep = swept / chords;
+        return new(mirror.Slope(flow) / (0.5 * flow.Density * flow.Speed * flow.Speed * mirror.Area), LiftFormula.SlopeOnWall(aspect, sweep), aspect, sweep);
     }
 
     /// <summary>Adds the curves over leeway at cruise speed.</summary>

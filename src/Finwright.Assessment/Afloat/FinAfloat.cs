@@ -41,6 +41,9 @@ public sealed record FinAfloat
     /// <summary>Pressure along one section at cruise; null when it could not be worked out.</summary>
     public PressureAlong? Pressure { get; init; }
 
+    /// <summary>Lift slopes on an endless wall at cruise speed, per radian on the fin's area; null when there is a <see cref="Problem"/>.</summary>
+    public SlopeOpinions? Slope { get; init; }
+
     /// <summary>Whether weed slides off.</summary>
     public required Margin Weed { get; init; }
 
@@ -65,6 +68,13 @@ public sealed record FinAfloat
     /// <param name="leeway">Radians.</param>
     public FlowState Flow(double speed, double leeway) => new(speed, Water.Density, Water.KinematicViscosity, leeway);
 }
+
+/// <summary>The lift slope by the lifting surface, and by a formula that knows nothing of it.</summary>
+/// <param name="Surface">By the lifting surface.</param>
+/// <param name="Formula">By the formula (see <see cref="LiftFormula"/>); null where that does not reach.</param>
+/// <param name="Aspect">Effective aspect ratio: twice span² over area.</param>
+/// <param name="Sweep">Mean sweep of the quarter-chord line, weighted by chord, radians.</param>
+public sealed record SlopeOpinions(double Surface, double? Formula, double Aspect, double Sweep);
 
 /// <summary>Pressure round one section of the fin.</summary>
 /// <param name="Depth">Depth of the section, m.</param>

@@ -19,12 +19,15 @@ public static class PourVerdicts
     // Edges that stay partly empty: judgement.
     private const double TightThin = 0.05, GreatestThin = 0.25;
 
+    // How far boxes may be off from slices without anything being odd: cells of a few millimetres at the skin of a thin core (judgement).
+    private const double BoxRange = 0.05;
+
     /// <summary>All verdicts, worst first.</summary>
     /// <param name="poured">The pour; at least one part.</param>
     public static IReadOnlyList<Verdict> Of(FinPoured poured)
     {
         ArgumentNullException.ThrowIfNull(poured);
-        return poured.Parts.Count == 0 ? [] : [.. ((Verdict[])[Air(poured), Ports(poured), Fill(poured), Thin(poured)]).OrderBy(verdict => verdict.State)];
+        return poured.Parts.Count == 0 ? [] : [.. ((Verdict[])[Air(poured), Ports(poured), Fill(poured), Thin(poured), SecondOpinion(poured)]).OrderBy(verdict => verdict.State)];
     }
 
     private static Verdict Air(FinPoured poured)
@@ -148,6 +151,29 @@ public static class PourVerdicts
             Found = $"{1e6 * worst.Thin.Volume:0.0} ml of the core, mostly along the edges, is thinner than {1e3 * worst.Thin.Thickness:0.0} mm, half a cell of the gyroid; whether resin gets everywhere there is not known.",
             Why = "Thin edges may keep pockets of air that no port reaches.",
             Change = state == VerdictState.Holds ? "" : "Print the edges solid (one or two more walls), use finer lines or more infill for a smaller pattern, or accept it and seal the edges well.",
+        };
+    }
+
+    private static Verdict SecondOpinion(FinPoured poured)
+    {
+        static double Ratio(PartPoured part) => part.Air.Total / part.Pores.Pores.Value;
+        PartPoured worst = poured.Parts.MaxBy(part => Math.Abs(Ratio(part) - 1))!;
+        double ratio = Ratio(worst);
+        VerdictState state = WaterVerdicts.Below(Math.Abs(ratio - 1), BoxRange, 2 * BoxRange);
+        return new()
+        {
+            Code = "pore-opinion",
+            Part = worst.Name,
+            Checked = $"room for resin by boxes over that by slices: {worst.Name}",
+            State = state,
+            Value = new(ratio, "", 2),
+            Limit = new(1 + 2 * BoxRange, "", 2),
+            Uncertainty = new(BoxRange, "", 2),
+            Certainty = Certainty.Derived,
+            HowSure = "Slices follow the printer's own lines; boxes fill the mesh with cells and know nothing of lines. Both count walls and hardware out.",
+            Found = $"Cells of {1e3 * worst.Voxels.Cell:0.0} mm leave {1e6 * worst.Air.Total:0} ml, slices {1e6 * worst.Pores.Pores.Value:0} ml.",
+            Why = "Two methods that know nothing of each other and agree are worth more than one; too little resin mixed is a cup too late.",
+            Change = state == VerdictState.Holds ? "" : "Have a further cup at hand, and look at the part for slivers and walls that meet.",
         };
     }
 

@@ -18,6 +18,9 @@ public static class WaterVerdicts
     // Judgement: sailors feel a mast foot moved by 10 mm and trim by moving it; 25 mm is beyond what a mast track evens out without other losses.
     private const double TightShiftMm = 10, GreatestShiftMm = 25;
 
+    // How far the formula may be off without anything being odd: 2 to 4 % against a lattice on plain outlines (own comparison), 10 % for what it does not know (judgement).
+    private const double FormulaRange = 0.12;
+
     // The centre of effort is known to about a fiftieth of the chord at the root.
     private const double ShiftUncertaintyShare = 0.02;
 
@@ -40,6 +43,7 @@ public static class WaterVerdicts
             Leeway(afloat),
             DragShare(afloat),
             CentreOfEffort(afloat, reference, referenceName),
+            .. SecondOpinion(afloat),
             SpotVerdicts.Weed(design.Brief, afloat.Weed),
             SpotVerdicts.Draught(afloat.Draught),
         ]);
@@ -129,6 +133,29 @@ public static class WaterVerdicts
             Change = state == VerdictState.Holds ? "" : drag.Induced > drag.Section
                 ? "Most of it goes with the side force: a deeper, narrower fin helps most."
                 : "Most of it is friction: a smaller or smoother fin helps most.",
+        };
+    }
+
+    // Only where the formula reaches: elsewhere there is nothing to hold the lifting surface against.
+    private static IEnumerable<Verdict> SecondOpinion(FinAfloat afloat)
+    {
+        if (afloat.Slope is not { Formula: double formula } slope)
+            yield break;
+        double ratio = slope.Surface / formula, off = Math.Abs(ratio - 1);
+        VerdictState state = Below(off, FormulaRange, 2 * FormulaRange);
+        yield return new()
+        {
+            Code = "lift-opinion",
+            Checked = "side force for leeway by lifting surface over that by a formula",
+            State = state,
+            Value = new(ratio, "", 2),
+            Limit = new(1 + 2 * FormulaRange, "", 2),
+            Uncertainty = new(FormulaRange, "", 2),
+            Certainty = Certainty.Published,
+            HowSure = "The formula (Whicker and Fehlner 1958) follows measured rudders of aspect ratio 1 to 3 and little sweep, with square or faired tips; it knows neither twist and camber nor your sections.",
+            Found = $"On an endless wall the lifting surface gives {slope.Surface:0.00} per radian, the formula {formula:0.00}, at an effective aspect ratio of {slope.Aspect:0.0} and {Degrees(slope.Sweep):0}° of sweep.",
+            Why = "Two methods that know nothing of each other and agree are worth more than one.",
+            Change = state == VerdictState.Holds ? "" : "Look at outline and sections for something odd; take leeway and stall as rougher than stated.",
         };
     }
 

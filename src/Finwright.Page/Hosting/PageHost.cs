@@ -179,15 +179,20 @@ public sealed partial class PageHost : IAsyncDisposable
     private static bool WantsPage(HttpContext context) =>
         HttpMethods.IsGet(context.Request.Method) && context.Request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase);
 
-    // It holds the key: nobody else looks into it. On a write-protected disk there is none.
+    // It holds the key: nobody else looks into it, whoever made the folder. On a write-protected disk there is none.
     private static void MakeKeepingFolder(string folder)
     {
+        const UnixFileMode own = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
         try
         {
             if (OperatingSystem.IsWindows())
+            {
                 Directory.CreateDirectory(folder);
-            else
-                Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+                return;
+            }
+
+            Directory.CreateDirectory(folder, own);
+            File.SetUnixFileMode(folder, own);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

@@ -9,6 +9,7 @@ public abstract class SessionComponent : ComponentBase, IDisposable
 {
     private int _isDue;
     private Moment? _seen;
+    private Standing? _now;
     private object? _shown;
 
     /// <summary>The open design.</summary>
@@ -27,13 +28,13 @@ public abstract class SessionComponent : ComponentBase, IDisposable
     [Inject]
     public Reader T { get; set; } = default!;
 
-    /// <summary>What is known now.</summary>
-    protected Standing Now => Session.Now;
+    /// <summary>What is known now: one state for a whole drawing, while others work on the next.</summary>
+    protected Standing Now => _now ?? Session.Now;
 
     /// <inheritdoc/>
     protected override void OnInitialized()
     {
-        _seen = Moment;
+        (_seen, _now) = (Moment, Session.Now);
         if (Moment is not null)
             return;
         Session.Changed += Follow;
@@ -46,7 +47,7 @@ public abstract class SessionComponent : ComponentBase, IDisposable
         if (_seen == Moment)
             return;
         _seen = Moment;
-        OnSessionChanged();
+        TakeUp();
     }
 
     /// <summary>What the part shows, as one value: while it stays equal the part is not drawn again. Null when that cannot be told.</summary>
@@ -55,6 +56,9 @@ public abstract class SessionComponent : ComponentBase, IDisposable
     /// <inheritdoc/>
     protected override bool ShouldRender()
     {
+        // An event of this part may draw it before it was told of the change that it made.
+        if (!ReferenceEquals(_now, Session.Now))
+            TakeUp();
         object? shown = Shown();
         bool isOther = shown is null || !shown.Equals(_shown);
         _shown = shown;
@@ -80,6 +84,12 @@ public abstract class SessionComponent : ComponentBase, IDisposable
         View.Changed -= Follow;
     }
 
+    private void TakeUp()
+    {
+        _now = Session.Now;
+        OnSessionChanged();
+    }
+
     // Changes come faster than a browser draws: one drawing stands for all that came before it.
     private void Follow()
     {
@@ -90,7 +100,7 @@ public abstract class SessionComponent : ComponentBase, IDisposable
                 _isDue = 0;
                 try
                 {
-                    OnSessionChanged();
+                    TakeUp();
                     StateHasChanged();
                 }
 #pragma warning disable CA1031 // Handed on to whoever tells the reader; unseen it would be lost.

@@ -29,7 +29,7 @@ internal static class PourChapter
 
         Batch[] cups = [.. poured.Parts.SelectMany(part => part.Batches.Batches)];
         paper.Chapter(words.Pour, words.PourSentence(tongue.Millilitres(poured.Parts.Sum(part => part.Need.Pores.Value)), tongue.Grams(cups.Sum(cup => cup.Mass.Value)), words.Cups(cups.Length)));
-        paper.Judge(verdict => verdict.Code is "trapped-air" or "ports-open-both" or "fill-time" or "thin-core" or "cup" or "reservoir");
+        paper.Judge(verdict => verdict.Code is "trapped-air" or "ports-open-both" or "fill-time" or "thin-core" or "pore-opinion" or "cup" or "reservoir");
         paper.Step(words.LayOut, Cautions.Skin);
         paper.Step(words.WarmResin(tongue.Temperature((pour.ResinCelsius ?? pour.RoomCelsius) + Celsius), tongue.Temperature(pour.RoomCelsius + Celsius)));
         if (pour.Cooling == Cooling.WaterBath)

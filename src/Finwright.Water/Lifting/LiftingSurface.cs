@@ -27,6 +27,9 @@ public sealed class LiftingSurface
 
     private const int AreaSteps = 400;
 
+    // Leeway at which lift slopes are taken, radians: small against stall, large against rounding.
+    private const double SlopeLeeway = 0.5 * Math.PI / 180;
+
     private readonly FinInfluence _influence;
     private readonly FinLattice _lattice;
     private readonly LiftingModes _modes;
@@ -95,6 +98,11 @@ public sealed class LiftingSurface
         ArgumentNullException.ThrowIfNull(deflection);
         return new(this, deflection);
     }
+
+    /// <summary>Side force per leeway at small leeway, N/rad.</summary>
+    /// <param name="flow">The water; its leeway is not read.</param>
+    public double Slope(FlowState flow) =>
+        (Solve(flow with { Leeway = SlopeLeeway }).SideForce - Solve(flow with { Leeway = -SlopeLeeway }).SideForce) / (2 * SlopeLeeway);
 
     /// <summary>What turning each strip by itself does to the loads of all strips, without friction and stall.</summary>
     public TwistResponse ResponseToTwist() => TwistResponse.Of(_lattice, _modes, _geometry);

@@ -6,9 +6,6 @@ namespace Finwright.Water.Lifting;
 /// <param name="Mirror">Under an endless wall: most side force.</param>
 public sealed record RootBounds(LiftingSurface Bare, LiftingSurface Used, LiftingSurface Mirror)
 {
-    // Leeway at which lift slopes are taken, radians: small against stall, large against rounding.
-    private const double SlopeLeeway = 0.5 * Math.PI / 180;
-
     /// <summary>Prepares the bounds of a fin.</summary>
     /// <param name="used">The fin under its own root condition; gap and options are kept.</param>
     public static RootBounds Of(LiftingSurface used)
@@ -22,7 +19,7 @@ public sealed record RootBounds(LiftingSurface Bare, LiftingSurface Used, Liftin
 
     /// <summary>Side force per leeway at small leeway, N/rad, of the three from least to most.</summary>
     /// <param name="flow">The water; its leeway is not read.</param>
-    public (double Bare, double Used, double Mirror) Slopes(FlowState flow) => (Slope(Bare, flow), Slope(Used, flow), Slope(Mirror, flow));
+    public (double Bare, double Used, double Mirror) Slopes(FlowState flow) => (Bare.Slope(flow), Used.Slope(flow), Mirror.Slope(flow));
 
     /// <summary>How far the root condition lies on the way from bare surface to mirror, 0 to 1, by lift slope.</summary>
     /// <param name="flow">The water; its leeway is not read.</param>
@@ -31,7 +28,4 @@ public sealed record RootBounds(LiftingSurface Bare, LiftingSurface Used, Liftin
         (double bare, double used, double mirror) = Slopes(flow);
         return (used - bare) / (mirror - bare);
     }
-
-    private static double Slope(LiftingSurface surface, FlowState flow) =>
-        (surface.Solve(flow with { Leeway = SlopeLeeway }).SideForce - surface.Solve(flow with { Leeway = -SlopeLeeway }).SideForce) / (2 * SlopeLeeway);
 }

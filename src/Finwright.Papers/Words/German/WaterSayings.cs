@@ -47,6 +47,10 @@ internal static class WaterSayings
             ("aft", "Weniger Rake, oder die Basis weiter vorn im Finnenkasten, bringt ihn zurück; oder den Mastfuß nach hinten setzen."),
             ("forward", "Mehr Rake, oder die Basis weiter hinten im Finnenkasten, bringt ihn zurück; oder den Mastfuß nach vorn setzen.")),
         new(
+            "lift-opinion", "Seitenkraft zu Abdrift: Rechnung als tragende Fläche im Verhältnis zu einer Formel",
+            "Zwei Verfahren, die nichts voneinander wissen und übereinstimmen, sind mehr wert als eines.",
+            "Umriss und Profile auf etwas Merkwürdiges ansehen; Abdrift und Abreißen für ungenauer nehmen als angegeben."),
+        new(
             "weed", "Kraut rutscht von der Vorderkante ab", "Kraut an der Kante bremst, und mit ihm reißt die Strömung ab und die Finne zieht Luft.",
             ("thick-weed", "Mehr Rake geben, so dass fast die ganze Vorderkante um 45° oder mehr gepfeilt ist."),
             ("some-weed", "Mehr Rake geben, vor allem nahe der Wurzel, wo Kraut zuerst hängen bleibt.")),
