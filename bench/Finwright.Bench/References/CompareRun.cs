@@ -44,7 +44,7 @@ internal static class CompareRun
             }
             catch (ReferenceMissingException problem)
             {
-                missing.Add($"{name} was left out: {problem.Message} Debian packages: {problem.Packages}.");
+                missing.Add($"{name} was left out: {problem.Message.TrimEnd('.')}. Debian packages: {problem.Packages}.");
             }
             catch (InvalidOperationException problem)
             {

@@ -17,8 +17,8 @@ internal sealed record ComparisonRow(
     /// <summary>Whether both agree; a difference that is no number is none.</summary>
     public bool Agrees => Difference <= Limit;
 
-    /// <summary>A line whose difference is the share of the reference's result.</summary>
-    public static ComparisonRow Relative(string what, string size, string unit, double ours, double theirs, double limit, Times ourTimes, Times theirTimes) =>
+    /// <summary>A line whose difference is a share of the reference's result.</summary>
+    public static ComparisonRow Relative(string what, string size, string unit, double ours, double theirs, double limit, Times? ourTimes, Times? theirTimes) =>
         new(what, size, unit, ours, theirs, Math.Abs(ours - theirs) / Math.Abs(theirs), "", limit, ourTimes, theirTimes);
 }
 

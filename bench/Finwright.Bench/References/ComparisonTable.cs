@@ -35,7 +35,7 @@ internal static class ComparisonTable
         return row.Agrees ? size : $"{size}, more than {row.Limit.ToString("G2", CultureInfo.InvariantCulture)}";
     }
 
-    private static string Ratio(double ratio) => ratio.ToString(ratio < 10 ? "0.00" : "0.0", CultureInfo.InvariantCulture);
+    private static string Ratio(double ratio) => ratio.ToString(ratio < 0.1 ? "0.0000" : "0.00", CultureInfo.InvariantCulture);
 
     private static string Time(double seconds) => seconds switch
     {

@@ -30,7 +30,7 @@ internal static class CureComparison
     };
 
     /// <summary>A slow cure that stays cool, and one that runs away.</summary>
-    private static readonly (double Thickness, double RateFactor, int Cells)[] Cases = [(0.016, Slowed, 40), (0.012, 1, 40), (0.012, 1, 160)];
+    private static readonly (double Thickness, double RateFactor, int Cells)[] Cases = [(0.016, Slowed, 40), (0.020, 1, 40), (0.020, 1, 160)];
 
     /// <summary>A method of the reference: with our tolerances on each step, or so finely that it stands for the exact answer.</summary>
     private static readonly (string Name, string Method, double Relative, double OverTemperature, double OverConversion)[] Methods =
@@ -68,8 +68,8 @@ internal static class CureComparison
                     ReferenceProgram.Python, "cure_slab.py", "python3 python3-numpy python3-scipy",
                     new { slab = Told(slab), method, relative, overTemperature, overConversion, timing = Sampling.Usual.Told });
                 name = ReferenceProgram.Name(answer) + ", solve_ivp, the same cells by the method of lines";
-                // With our tolerances the reference errs as ours may: twice the limit between them.
-                double share = relative < 1e-10 ? 2 : 1, peak = answer.GetProperty("peak").GetDouble(), time = answer.GetProperty("time").GetDouble();
+                // With our tolerances the reference errs more than ours may: it holds them for the mean over all cells, ours for each.
+                double share = relative < 1e-10 ? 3 : 1, peak = answer.GetProperty("peak").GetDouble(), time = answer.GetProperty("time").GetDouble();
                 string size = $"{thickness * 1000} mm, rate × {rateFactor}, {cells} + {Math.Max(4, cells / 5)} cells; steps {cure.Steps} and {answer.GetProperty("steps").GetInt32()}";
                 rows.Add(new(
                     $"peak, against {title}", size, "°C", cure.Centre.Temperature - IcePoint, peak - IcePoint,
