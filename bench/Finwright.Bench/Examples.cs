@@ -26,14 +26,17 @@ internal static class Examples
         return (design, blade, FinSolids.Build(design, blade, skin, [])!);
     }
 
-    private static string Folder
+    /// <summary>The repository's folder.</summary>
+    public static string Repository
     {
         get
         {
             DirectoryInfo? folder = new(AppContext.BaseDirectory);
             while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "finwright.slnx")))
                 folder = folder.Parent;
-            return Path.Combine(folder?.FullName ?? throw new InvalidOperationException("The repository was not found above the benchmark's folder."), "examples");
+            return folder?.FullName ?? throw new InvalidOperationException("The repository was not found above the benchmark's folder.");
         }
     }
+
+    private static string Folder => Path.Combine(Repository, "examples");
 }
