@@ -45,6 +45,19 @@ public sealed class MakingVerdictsTests
         Assert.Equal(state, PourVerdicts.Of(thin).Single(verdict => verdict.Code == "thin-core").State);
     }
 
+    [Theory]
+    [InlineData(1.04, VerdictState.Holds)]
+    [InlineData(0.93, VerdictState.Tight)]
+    [InlineData(1.12, VerdictState.Fails)]
+    public void Boxes_and_slices_that_differ_are_told(double ratio, VerdictState state)
+    {
+        PartPoured part = Poured.Parts[0];
+        FinPoured differing = Poured with { Parts = [part with { Air = part.Air with { Total = ratio * part.Pores.Pores.Value } }] };
+        Assert.Equal(state, PourVerdicts.Of(differing).Single(verdict => verdict.Code == "pore-opinion").State);
+        // As it is worked out both agree.
+        Assert.Equal(VerdictState.Holds, PourVerdicts.Of(Poured).Single(verdict => verdict.Code == "pore-opinion").State);
+    }
+
     [Fact]
     public void Filling_is_judged_by_the_share_of_a_cup_s_working_time()
     {

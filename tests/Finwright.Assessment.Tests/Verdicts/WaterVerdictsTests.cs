@@ -8,7 +8,7 @@ namespace Finwright.Assessment.Tests.Verdicts;
 
 public sealed class WaterVerdictsTests
 {
-    private static readonly string[] Codes = ["stall-reserve", "stall-overload", "ventilation", "cavitation", "leeway", "drag-share", "centre-of-effort", "weed", "draught"];
+    private static readonly string[] Codes = ["stall-reserve", "stall-overload", "ventilation", "cavitation", "leeway", "drag-share", "centre-of-effort", "lift-opinion", "weed", "draught"];
     private static readonly FinAfloat Sailed = SailedFin.Sail(SailedFin.Design);
     private static readonly IReadOnlyList<Verdict> Verdicts = WaterVerdicts.Of(SailedFin.Design, Sailed);
 
@@ -20,6 +20,21 @@ public sealed class WaterVerdictsTests
     {
         Assert.Equal(Codes.Order(StringComparer.Ordinal), Verdicts.Select(verdict => verdict.Code).Order(StringComparer.Ordinal));
         Assert.Equal(Verdicts.Select(verdict => verdict.State).Order(), Verdicts.Select(verdict => verdict.State));
+    }
+
+    [Theory]
+    [InlineData(1.05, VerdictState.Holds)]
+    [InlineData(0.85, VerdictState.Tight)]
+    [InlineData(1.30, VerdictState.Fails)]
+    public void Lifting_surface_and_formula_that_differ_are_told(double ratio, VerdictState state)
+    {
+        double formula = Sailed.Slope!.Formula!.Value;
+        FinAfloat differing = Sailed with { Slope = Sailed.Slope with { Surface = ratio * formula } };
+        Verdict verdict = WaterVerdicts.Of(SailedFin.Design, differing).Single(own => own.Code == "lift-opinion");
+        Assert.Equal(state, verdict.State);
+        Assert.Equal(ratio, verdict.Value!.Value, 1e-9);
+        // Where the formula does not reach nothing is said.
+        Assert.DoesNotContain(WaterVerdicts.Of(SailedFin.Design, Sailed with { Slope = Sailed.Slope with { Formula = null } }), own => own.Code == "lift-opinion");
     }
 
     [Fact]
