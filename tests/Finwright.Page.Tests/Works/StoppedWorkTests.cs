@@ -4,7 +4,6 @@ using System.Text.Json.Nodes;
 using Bunit;
 using Finwright.Assessment;
 using Finwright.Assessment.Caching;
-using Finwright.Assessment.Verdicts;
 using Finwright.Page.Editing;
 using Finwright.Page.Making;
 using Finwright.Page.RunSheets;
@@ -62,7 +61,7 @@ public sealed class StoppedWorkTests : IDisposable
         Assert.False(session.Now.IsStopped);
         before.IsNotOutgrown();
         using Assessor anew = new(curves: CacheFolder.OpenCurves());
-        Assert.Equal(Numbers(anew.Assess(session.Now.Design, AssessmentDepth.Strength)), Numbers(session.Now.Sailing!));
+        Assert.Equal(Numbers(anew.Assess(session.Now.Design, AssessmentDepth.Strength, cancellation: TestContext.Current.CancellationToken)), Numbers(session.Now.Sailing!));
 
         static (string, object?, double?)[] Numbers(AssessmentResult result) =>
             [.. result.Verdicts.Concat(result.StrengthVerdicts).Select(own => (own.Code, (object?)own.Case, own.Value?.Value))];
