@@ -13,11 +13,12 @@ internal sealed class ShownFin : IDisposable
     private readonly Workbench _bench = new();
     private readonly BunitContext _context = new();
 
-    public ShownFin(PaperLanguage language = PaperLanguage.English, PaperUnits units = PaperUnits.Metric)
+    public ShownFin(PaperLanguage language = PaperLanguage.English, PaperUnits units = PaperUnits.Metric, Action<IServiceCollection>? give = null)
     {
         Session = _bench.Session();
         _context.Services.AddSingleton(MadeFin.Reader(language, units));
         _context.Services.AddSingleton(_bench.Desk).AddSingleton<Finwright.Page.Libraries.LibraryShelf>();
+        give?.Invoke(_context.Services);
         _context.Renderer.SetRendererInfo(new("Server", isInteractive: true));
         _context.JSInterop.Mode = JSRuntimeMode.Loose;
         _context.JSInterop.SetupModule("./_content/Finwright.Page/js/drawings.js").Mode = JSRuntimeMode.Loose;

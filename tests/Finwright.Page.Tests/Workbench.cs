@@ -4,13 +4,13 @@ using Finwright.Page.Works;
 
 namespace Finwright.Page.Tests;
 
-/// <summary>A store in memory with one design on its shelf, and what the page needs to open it.</summary>
+/// <summary>A store, in memory unless another desk is given, with one design on its shelf, and what the page needs to open it.</summary>
 internal sealed class Workbench : IDisposable
 {
-    public Workbench(FinDesign? design = null)
+    public Workbench(FinDesign? design = null, Desk? desk = null)
     {
         Design = design ?? new() { Name = "Plain", Shape = new() { Outline = new() { Family = OutlineFamily.Upright, SpanMm = 300, RootChordMm = 120 } } };
-        Desk = Desk.InMemory();
+        Desk = desk ?? Desk.InMemory();
         Desk.Change(store => store.Shelf.Add(Design.Name, new(Design, Picture: null, "", "test"), []));
         Floor = new(TimeProvider.System) { WorksAhead = () => WorksAhead };
         Open = new(Desk, Floor, TimeProvider.System);

@@ -91,6 +91,9 @@ public sealed class DesignSession : IDisposable
     /// <summary>Results of the revision that the draft came from, when they were seen while nothing differed from it.</summary>
     internal (long Revision, Workshop.Comparing.FinResults Results)? BaseResults { get; set; }
 
+    /// <summary>Whether a tab shows the design.</summary>
+    internal bool IsWatched => Changed is not null;
+
     /// <summary>Whether a hand is moving something: what takes long can wait until it rests.</summary>
     internal bool IsMoving => _moves;
 
@@ -237,9 +240,23 @@ public sealed class DesignSession : IDisposable
     /// <summary>The version whose print, pour and cure were asked for; 0 for none.</summary>
     internal long MakingAskedFor { get; private set; }
 
+    /// <summary>Closes the design if nobody looks at it and all that was changed is on the disk.</summary>
+    /// <returns>Whether it is closed.</returns>
+    internal bool TryClose()
+    {
+        if (IsWatched)
+            return false;
+        Write();
+        if (NotKept is not null)
+            return false;
+        Dispose();
+        return true;
+    }
+
     /// <inheritdoc/>
     public void Dispose()
     {
+        _floor.Leave(this);
         Write();
         _writer.Dispose();
         _shapes.Dispose();

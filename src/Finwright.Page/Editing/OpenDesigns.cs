@@ -3,13 +3,28 @@ using Finwright.Workshop.Shelf;
 
 namespace Finwright.Page.Editing;
 
-/// <summary>The designs that are open, one session each.</summary>
+/// <summary>The designs that are open, one session each. Of those that no tab shows, the ones opened last stay open: coming back finds all results.</summary>
 public sealed class OpenDesigns(Desk desk, WorkFloor floor, TimeProvider time) : IDisposable
 {
-    private readonly Lock _gate = new();
-    private readonly Dictionary<long, DesignSession> _sessions = [];
+    /// <summary>So many stay open, those that tabs show among them; each holds its meshes and results, some megabytes. Our own choice.</summary>
+    public const int MostKept = 20;
 
-    /// <summary>Opens a design, or joins in when it is open.</summary>
+    private readonly Lock _gate = new();
+
+    // The one that was opened last comes last.
+    private readonly List<DesignSession> _sessions = [];
+
+    /// <summary>How many are open.</summary>
+    internal int Count
+    {
+        get
+        {
+            lock (_gate)
+                return _sessions.Count;
+        }
+    }
+
+    /// <summary>Opens a design, or joins in when it is open. Who holds on to it watches <see cref="DesignSession.Changed"/>; else another time it is opened anew.</summary>
     /// <param name="name">Its name on the shelf.</param>
     /// <returns>The session; null when there is no such design.</returns>
     public DesignSession? Open(string name)
@@ -18,10 +33,12 @@ public sealed class OpenDesigns(Desk desk, WorkFloor floor, TimeProvider time) :
             return null;
         lock (_gate)
         {
-            if (!_sessions.TryGetValue(shelved.Id, out DesignSession? session))
-                _sessions[shelved.Id] = session = new(desk, floor, time, shelved);
+            DesignSession session = _sessions.Find(own => own.DesignId == shelved.Id) ?? new(desk, floor, time, shelved);
+            _sessions.Remove(session);
+            _sessions.Add(session);
             // Renamed meanwhile: tabs that show it go on with the same session, so that none can overwrite another.
             session.Name = shelved.Name;
+            CloseUnwatched();
             return session;
         }
     }
@@ -32,8 +49,10 @@ public sealed class OpenDesigns(Desk desk, WorkFloor floor, TimeProvider time) :
     {
         lock (_gate)
         {
-            if (_sessions.Remove(design, out DesignSession? session))
-                session.Dispose();
+            if (_sessions.Find(own => own.DesignId == design) is not { } session)
+                return;
+            _sessions.Remove(session);
+            session.Dispose();
         }
     }
 
@@ -42,9 +61,21 @@ public sealed class OpenDesigns(Desk desk, WorkFloor floor, TimeProvider time) :
     {
         lock (_gate)
         {
-            foreach (DesignSession session in _sessions.Values)
+            foreach (DesignSession session in _sessions)
                 session.Dispose();
             _sessions.Clear();
+        }
+    }
+
+    // Never the last: whoever asked for it is about to watch it.
+    private void CloseUnwatched()
+    {
+        for (int i = 0; _sessions.Count > MostKept && i < _sessions.Count - 1;)
+        {
+            if (_sessions[i].TryClose())
+                _sessions.RemoveAt(i);
+            else
+                i++;
         }
     }
 }

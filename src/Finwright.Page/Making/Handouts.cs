@@ -218,6 +218,12 @@ public sealed class Handouts : IDisposable
                 Put(next.Key, handout => handout with { State = HandoutState.Refused, Findings = [new("files-fault", Severity.Error, "files", $"The files could not be made: {fault.Message}", "Free some space on the disk, and try again.")] });
             }
 
+            lock (_gate)
+            {
+                if (_stopping.Remove(next.Key, out CancellationTokenSource? over))
+                    over.Dispose();
+            }
+
             Tidy();
         }
     }

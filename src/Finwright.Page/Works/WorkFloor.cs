@@ -33,6 +33,7 @@ public sealed class WorkFloor : IDisposable
     private readonly Assessor _assessor;
     private readonly TimeProvider _time;
     private DesignSession? _atWork;
+    private bool _comesBack;
     private CancellationTokenSource? _stopping;
 
     /// <summary>Opens the floor; its worker waits for work.</summary>
@@ -54,6 +55,8 @@ public sealed class WorkFloor : IDisposable
     /// <summary>Asks for a design to be worked out as it is now.</summary>
     internal void Ask(DesignSession session)
     {
+        if (session.Now.IsStopped)
+            session.Publish(session.Now.Version, now => now with { IsStopped = false });
         lock (_gate)
         {
             _waiting.Remove(session);
@@ -67,14 +70,22 @@ public sealed class WorkFloor : IDisposable
     /// <summary>Stops the work on a design.</summary>
     internal void Stop(DesignSession session)
     {
+        Leave(session);
+        session.Publish(session.Now.Version, now => now with { IsStopped = true, Work = null });
+    }
+
+    /// <summary>Works no more on a design that is closed.</summary>
+    internal void Leave(DesignSession session)
+    {
         lock (_gate)
         {
             _waiting.Remove(session);
-            if (_atWork == session)
-                _stopping?.Cancel();
+            if (_atWork != session)
+                return;
+            // Decided here and not by what the session shows: that follows a moment later.
+            _comesBack = false;
+            _stopping?.Cancel();
         }
-
-        session.Publish(session.Now.Version, now => now with { IsStopped = true, Work = null });
     }
 
     /// <inheritdoc/>
@@ -86,6 +97,7 @@ public sealed class WorkFloor : IDisposable
         _called.Set();
         if (Thread.CurrentThread != _worker)
             _worker.Join();
+        _stopping?.Dispose();
         _assessor.Dispose();
         _called.Dispose();
         _closing.Dispose();
@@ -131,6 +143,7 @@ public sealed class WorkFloor : IDisposable
                 return null;
             _atWork = _waiting[^1];
             _waiting.RemoveAt(_waiting.Count - 1);
+            _comesBack = true;
             _stopping = CancellationTokenSource.CreateLinkedTokenSource(_closing.Token);
             return _atWork;
         }
@@ -141,7 +154,7 @@ public sealed class WorkFloor : IDisposable
     {
         lock (_gate)
         {
-            if (!session.Now.IsStopped && session.Now.Version == now.Version && !_waiting.Contains(session))
+            if (_comesBack && session.Now.Version == now.Version && !_waiting.Contains(session))
                 _waiting.Insert(0, session);
         }
 
@@ -151,7 +164,7 @@ public sealed class WorkFloor : IDisposable
     private void WorkOut(DesignSession session, Standing now, CancellationToken stop)
     {
         long version = now.Version;
-        session.Publish(version, standing => standing with { IsStopped = false, IsMakingOnRequest = false });
+        session.Publish(version, standing => standing with { IsMakingOnRequest = false });
         if (now.ShapeVersion != version || now.Shape?.Blade is not { } blade || now.Shape.Design is not { } design)
         {
             session.Publish(version, standing => standing with { Work = null });
