@@ -115,10 +115,10 @@ public sealed class FiveFinsTests(PackedFins fins)
         double density = total.GetProperty("total_grams").Number("value") / total.GetProperty("total_ml").Number("value");
         double plastic = printed.Sum(part => part.Number("plastic_grams"));
         double mass = plastic + density * stays + 1e3 * fin.Summary.Items("hardware").Sum(HardwareMass);
-        // The hardware's share is an estimate on both sides, at most a tenth of the whole: 2 %.
+        // The hardware's share is an estimate on both sides, about a tenth of the whole at most: 2 %.
         double stated = fin.Lines["plan.fin_mass"]!.Value!.Value;
         Assert.InRange(mass, 0.98 * stated, 1.02 * stated);
-        // What stays is what the bill charges, without reservoirs and losses; and no more can be poured than there is room.
+        // Without reservoirs and losses, no more can stay than blade and base have room for.
         double volume = fin.Summary.Number("parts_volume_cm3");
         Assert.True(stays < volume);
         // Plastic of 1.27 g/cm³, the design's default, and pores fill the parts. Tolerance 0.5 %: layers against the mesh.
