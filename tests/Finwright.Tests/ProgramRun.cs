@@ -26,6 +26,9 @@ internal sealed record ProgramRun(ExitCode ExitCode, string Out, string Error)
             return Run(arguments, results, cancellation);
     }
 
+    /// <summary>Calls the program with results of stages kept between calls by the caller.</summary>
+    public static ProgramRun With(IStageCache results, params string[] arguments) => Run(arguments, results, TestContext.Current.CancellationToken);
+
     /// <summary>Calls the program as a shell does: everything is worked out anew.</summary>
     public static ProgramRun Anew(params string[] arguments) => Run(arguments, null, TestContext.Current.CancellationToken);
 
