@@ -10,7 +10,7 @@ namespace Finwright.Browser.Tests;
 public sealed partial class JourneyTests(BrowserFixture browser)
 {
     // Sections never solved before, print, pour and cure, on a machine that does other things as well.
-    private const float Patience = 240_000;
+    private const float Patience = 420_000;
 
     private const string Sheet = "/design/Estuary%20rake", Span = "#at---shape-outline-span_mm";
 
