@@ -110,7 +110,7 @@ public sealed class WaterVerdictsTests
     {
         FinDesign thick = SailedFin.Design with { Shape = SailedFin.Design.Shape with { Sections = [new() { AtPercent = 0, ThicknessPercent = 24 }] } };
         IReadOnlyList<Verdict> verdicts = WaterVerdicts.Of(thick, SailedFin.Sail(thick));
-        Assert.Equal(Codes.Order(StringComparer.Ordinal), verdicts.Select(verdict => verdict.Code).Order(StringComparer.Ordinal));
+        Assert.Equal(Codes.Where(code => code != "lift-opinion").Order(StringComparer.Ordinal), verdicts.Select(verdict => verdict.Code).Order(StringComparer.Ordinal));
         Assert.All(verdicts.Where(verdict => verdict.Code is not ("weed" or "draught")), verdict => Assert.Equal(VerdictState.NotKnown, verdict.State));
     }
 

@@ -5,9 +5,9 @@ using Finwright.Assessment.Stages;
 using Finwright.Design;
 using Finwright.Page.Editing;
 using Finwright.Page.Making;
+using Finwright.Page.Tests.Making;
 using Finwright.Page.Works;
 using Finwright.Papers;
-using Finwright.Page.Tests.Making;
 
 namespace Finwright.Page.Tests.Works;
 
