@@ -32,9 +32,9 @@ public sealed class PagesTests(BrowserFixture browser)
     // All rules in the light; in the dark those of colour; on a phone those of what scrolls and is tapped; on a great screen only the width is another.
     [Theory]
     [InlineData(1440, 900, false, "")]
-    [InlineData(1440, 900, true, "color-contrast")]
+    [InlineData(1440, 900, true, "color-contrast", Traits = ["Pace", "long"])]
     [InlineData(360, 740, false, "scrollable-region-focusable target-size")]
-    [InlineData(3840, 2160, false, null)]
+    [InlineData(3840, 2160, false, null, Traits = ["Pace", "long"])]
     public async Task Each_opens_fits_shuts_nobody_out_and_asks_nobody_else(int width, int height, bool dark, string? rules)
     {
         await using ServedPage served = await ServedPage.Season();

@@ -7,6 +7,7 @@ using Finwright.Terminal;
 namespace Finwright.Tests;
 
 /// <summary>A pack that is stopped at any moment leaves what was there before, and nothing else.</summary>
+[Trait("Pace", "long")]
 public sealed class StoppedPackTests : IDisposable
 {
     private const int Times = 20;

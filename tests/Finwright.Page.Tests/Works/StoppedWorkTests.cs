@@ -22,6 +22,7 @@ namespace Finwright.Page.Tests.Works;
 
 /// <summary>Work that is stopped at any moment leaves nothing behind, and the next run gives the whole answer.</summary>
 [Collection(Alone.Name)]
+[Trait("Pace", "long")]
 public sealed class StoppedWorkTests : IDisposable
 {
     private const int Times = 20;
