@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Finwright.Assessment.Caching;
 using Finwright.Terminal;
 
 namespace Finwright.Tests;
@@ -62,25 +61,6 @@ public sealed class WaterTests(SailedDemo demo) : IClassFixture<SailedDemo>
         ProgramRun run = ProgramRun.Of("water", shallow);
         Assert.Equal(ExitCode.Fails, run.ExitCode);
         Assert.Contains("12 mm deeper than the spot allows", run.Out.ReplaceLineEndings(" ").Replace("             ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Water_from_the_cache_gives_the_same_bytes_as_solved()
-    {
-        // One speed, so that few curves are solved.
-        string design = demo.Folder.Write("one-speed.fin.json", DemoDesigns.Find("sandbar-delta")!.Replace("\"rider_mass_kg\": 78", "\"rider_mass_kg\": 78, \"getting_going_speed_m_per_s\": 8.9, \"cruise_speed_m_per_s\": 9, \"top_speed_m_per_s\": 9.1", StringComparison.Ordinal));
-        string elsewhere = demo.Folder["another-cache"];
-        Environment.SetEnvironmentVariable(CacheFolder.Variable, elsewhere);
-        try
-        {
-            string solved = ProgramRun.Of("water", design, "--json").Out;
-            Assert.NotEmpty(Directory.EnumerateFiles(elsewhere));
-            Assert.Equal(solved, ProgramRun.Of("water", design, "--json").Out);
-        }
-        finally
-        {
-            TestCache.Set();
-        }
     }
 
     [Fact]
