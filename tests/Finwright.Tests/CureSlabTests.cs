@@ -31,8 +31,8 @@ public sealed class CureSlabTests : IDisposable
         // The first slab's wall, from the same reference.
         if (rates == 1 && thickness == 12)
             Assert.Equal(151.32, answer.GetProperty("peakWallCelsius").GetDouble(), kelvin);
-        Assert.True(answer.GetProperty("low").GetProperty("peakCentreCelsius").GetDouble() < peak);
-        Assert.True(answer.GetProperty("high").GetProperty("peakCentreCelsius").GetDouble() > peak);
+        Assert.True(answer.GetProperty("slow").GetProperty("peakCentreCelsius").GetDouble() < peak);
+        Assert.True(answer.GetProperty("fast").GetProperty("peakCentreCelsius").GetDouble() > peak);
     }
 
     [Fact]

@@ -74,7 +74,7 @@ public sealed class PourAndCureTests : IDisposable
         // Resin in the pores at the resin's density of 1.1 g/ml; cells of the grid are shared out by their coverage.
         const double exact = 1.1 * (32 - 2.7) * (26 - 2.7) * (16 - 2) / 1000 * 0.85;
         Assert.Equal(exact, part.GetProperty("resin_grams").GetDouble(), 0.01 * exact);
-        foreach (string end in (string[])["low", "nominal", "high"])
+        foreach (string end in (string[])["slow", "nominal", "fast"])
         {
             JsonElement numbers = part.GetProperty(end);
             Assert.Equal("done", numbers.GetProperty("status").GetString());

@@ -35,10 +35,10 @@ public sealed record CureCurveWords
     public string Surroundings { get; init; } = "surroundings";
 
     /// <summary>Resin at the slow, well cooled end.</summary>
-    public string Low { get; init; } = "resin, low";
+    public string Slow { get; init; } = "resin, slow end";
 
     /// <summary>Resin at the fast, badly cooled end.</summary>
-    public string High { get; init; } = "resin, high";
+    public string Fast { get; init; } = "resin, fast end";
 
     /// <summary>Outer face of the walls.</summary>
     public string WallOutside { get; init; } = "wall outside";

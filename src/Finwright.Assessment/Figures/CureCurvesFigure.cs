@@ -35,7 +35,7 @@ public static class CureCurvesFigure
         CureCurveWords say = says ?? CureCurveWords.English;
         PartCureResult nominal = band.Nominal;
         double soft = say.Degrees(softening), last = LastHour(band, bath);
-        CureMoment[] shown = [.. band.Low.History.Concat(nominal.History).Concat(band.High.History).Where(moment => moment.Time <= last * Hour)];
+        CureMoment[] shown = [.. band.Slow.History.Concat(nominal.History).Concat(band.Fast.History).Where(moment => moment.Time <= last * Hour)];
         double least = Math.Floor((say.Degrees(shown.Min(moment => moment.Surroundings)) - 2) / 5) * 5;
         double warmest = Math.Max(soft, say.Degrees(shown.Max(moment => moment.Hottest)));
         double most = Math.Ceiling((warmest + Air * (warmest - least)) / 5) * 5;
@@ -53,8 +53,8 @@ public static class CureCurvesFigure
         FigureSheet.Name(figure, new(0, soft), say.Soften(say.Warmth(softening, "0")), FigureSheet.Fails, HorizontalAlignment.Left, VerticalAlignment.Bottom);
         List<(double Height, string Name, OxyColor Colour)> ends = [];
         Add(nominal, moment => moment.Surroundings, FigureSheet.QuietInk, LineStyle.Dot, 1.25, say.Surroundings);
-        Add(band.Low, moment => moment.Hottest, FigureSheet.Ink, LineStyle.Dash, 1, say.Low);
-        Add(band.High, moment => moment.Hottest, FigureSheet.Ink, LineStyle.LongDash, 1, say.High);
+        Add(band.Slow, moment => moment.Hottest, FigureSheet.Ink, LineStyle.Dash, 1, say.Slow);
+        Add(band.Fast, moment => moment.Hottest, FigureSheet.Ink, LineStyle.LongDash, 1, say.Fast);
         Add(nominal, moment => moment.WallOutside, FigureSheet.Water, LineStyle.Dash, 1.25, say.WallOutside);
         Add(nominal, moment => moment.WallInside, FigureSheet.Water, LineStyle.Solid, 1.25, say.WallInside);
         Add(nominal, moment => moment.Hottest, FigureSheet.Ink, LineStyle.Solid, 2.25, say.Hottest);
@@ -109,10 +109,10 @@ public static class CureCurvesFigure
     }
 
     /// <summary>Least peak of the range, K.</summary>
-    private static double Least(PartCureBand band) => Math.Min(band.Low.Resin.Temperature, Math.Min(band.Nominal.Resin.Temperature, band.High.Resin.Temperature));
+    private static double Least(PartCureBand band) => Math.Min(band.Slow.Resin.Temperature, Math.Min(band.Nominal.Resin.Temperature, band.Fast.Resin.Temperature));
 
     /// <summary>Greatest peak of the range, K.</summary>
-    private static double Greatest(PartCureBand band) => Math.Max(band.Low.Resin.Temperature, Math.Max(band.Nominal.Resin.Temperature, band.High.Resin.Temperature));
+    private static double Greatest(PartCureBand band) => Math.Max(band.Slow.Resin.Temperature, Math.Max(band.Nominal.Resin.Temperature, band.Fast.Resin.Temperature));
 
     /// <summary>Where the time axis ends: a while after the last thing that happens.</summary>
     /// <summary>Until when a cure is worth showing, h.</summary>
@@ -121,7 +121,7 @@ public static class CureCurvesFigure
     public static double LastHour(PartCureBand band, WaterBath? bath)
     {
         ArgumentNullException.ThrowIfNull(band);
-        double end = band.Nominal.History[^1].Time, last = Math.Max(band.Nominal.Resin.Time, band.High.Resin.Time);
+        double end = band.Nominal.History[^1].Time, last = Math.Max(band.Nominal.Resin.Time, band.Fast.Resin.Time);
         if (double.IsFinite(band.Nominal.Handling))
             last = Math.Max(last, band.Nominal.Handling);
         if (bath is not null)

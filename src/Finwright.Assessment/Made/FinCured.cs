@@ -25,14 +25,14 @@ public sealed record PartCured(PartPoured Part, PartVoxels Voxels, PartCureCase 
     public string Name => Part.Name;
 
     /// <summary>Whether all three runs came to their end.</summary>
-    public bool IsWhole => Band.Low.Status == CureStatus.Done && Band.Nominal.Status == CureStatus.Done && Band.High.Status == CureStatus.Done;
+    public bool IsWhole => Band.Slow.Status == CureStatus.Done && Band.Nominal.Status == CureStatus.Done && Band.Fast.Status == CureStatus.Done;
 
     /// <summary>Least and greatest of the three runs: with a bath the nominal one need not lie between the ends.</summary>
     /// <param name="of">A temperature of a run, K.</param>
     public (double Low, double High) Range(Func<PartCureResult, double> of)
     {
         ArgumentNullException.ThrowIfNull(of);
-        double[] all = [of(Band.Low), of(Band.Nominal), of(Band.High)];
+        double[] all = [of(Band.Slow), of(Band.Nominal), of(Band.Fast)];
         return (all.Min(), all.Max());
     }
 

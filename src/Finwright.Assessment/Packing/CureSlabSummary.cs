@@ -15,7 +15,7 @@ public sealed record CureSlabSummary
     public string Kind { get; init; } = "finwright-cure-slab";
 
     /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
-    public int Layout { get; init; } = 1;
+    public int Layout { get; init; } = 2;
 
     /// <summary>Name and version of the program.</summary>
     public required string MadeBy { get; init; }
@@ -63,13 +63,13 @@ public sealed record CureSlabSummary
     public double? GelMinutes => Nominal?.GelMinutes;
 
     /// <summary>Half the rate, cooling 30 % better.</summary>
-    public CureSlabNumbers? Low { get; init; }
+    public CureSlabNumbers? Slow { get; init; }
 
     /// <summary>As given.</summary>
     public CureSlabNumbers? Nominal { get; init; }
 
     /// <summary>Twice the rate, cooling 30 % worse.</summary>
-    public CureSlabNumbers? High { get; init; }
+    public CureSlabNumbers? Fast { get; init; }
 
     /// <summary>Whether a small change of rate or cooling makes a large one of the peak.</summary>
     public bool? NearCritical { get; init; }
@@ -114,9 +114,9 @@ public sealed record CureSlabSummary
             AmbientCelsius = Celsius(slab.Surroundings),
             StartCelsius = Celsius(slab.StartTemperature),
             SofteningCelsius = Celsius(softening),
-            Low = band is null ? null : CureSlabNumbers.Of(band.Low),
+            Slow = band is null ? null : CureSlabNumbers.Of(band.Slow),
             Nominal = band is null ? null : CureSlabNumbers.Of(band.Nominal),
-            High = band is null ? null : CureSlabNumbers.Of(band.High),
+            Fast = band is null ? null : CureSlabNumbers.Of(band.Fast),
             NearCritical = band?.IsNearCritical,
             SensitivityKelvin = band is null ? null : Rounded.Digits(band.Sensitivity),
             IgnitionShare = band is null ? null : Rounded.Digits(band.IgnitionShare),
@@ -132,9 +132,9 @@ public sealed record CureSlabSummary
 
     private static string Said(SlabBand band, double softening)
     {
-        double low = band.Low.Centre.Temperature - Kelvin, nominal = band.Nominal.Centre.Temperature - Kelvin, high = band.High.Centre.Temperature - Kelvin, limit = softening - Kelvin;
+        double low = band.Slow.Centre.Temperature - Kelvin, nominal = band.Nominal.Centre.Temperature - Kelvin, high = band.Fast.Centre.Temperature - Kelvin, limit = softening - Kelvin;
         string wall = band.Nominal.WallInside.Temperature > softening ? $"; the walls soften at {limit:0} °C and reach it"
-            : band.High.WallInside.Temperature > softening ? $"; at the warm end the walls pass the {limit:0} °C at which they soften"
+            : band.Fast.WallInside.Temperature > softening ? $"; at the warm end the walls pass the {limit:0} °C at which they soften"
             : $"; the walls stay below the {limit:0} °C at which they soften";
         string edge = band.IsNearCritical ? " It stands near the edge of running away: a little less cooling or a slightly faster resin makes a large difference." : "";
         return $"The middle peaks at {nominal:0} °C after {band.Nominal.Centre.Time / Minute:0} minutes (range {low:0} to {high:0} °C){wall}.{edge}";

@@ -15,7 +15,7 @@ public sealed record CureSummary
     public string Kind { get; init; } = "finwright-cure";
 
     /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
-    public int Layout { get; init; } = 1;
+    public int Layout { get; init; } = 2;
 
     /// <summary>Name and version of the program.</summary>
     public required string MadeBy { get; init; }
@@ -107,13 +107,13 @@ public sealed record CuredPartSummary
     public required double ResinGrams { get; init; }
 
     /// <summary>Half the rate, cooling 30 % better.</summary>
-    public required CureNumbers Low { get; init; }
+    public required CureNumbers Slow { get; init; }
 
     /// <summary>As given.</summary>
     public required CureNumbers Nominal { get; init; }
 
     /// <summary>Twice the rate, cooling 30 % worse.</summary>
-    public required CureNumbers High { get; init; }
+    public required CureNumbers Fast { get; init; }
 
     /// <summary>Whether a small change of rate or cooling makes a large one of the peak.</summary>
     public required bool NearCritical { get; init; }
@@ -143,9 +143,9 @@ public sealed record CuredPartSummary
         {
             Name = part.Name,
             ResinGrams = Rounded.Digits(1e3 * band.Nominal.ResinMass),
-            Low = CureNumbers.Of(part, band.Low),
+            Slow = CureNumbers.Of(part, band.Slow),
             Nominal = CureNumbers.Of(part, band.Nominal),
-            High = CureNumbers.Of(part, band.High),
+            Fast = CureNumbers.Of(part, band.Fast),
             NearCritical = band.IsNearCritical,
             SensitivityKelvin = Rounded.Digits(band.Sensitivity),
             IgnitionShare = Rounded.Digits(band.IgnitionShare),

@@ -120,27 +120,18 @@ internal static class BendingVerdicts
 
     private static Verdict SecondOpinion(FinStructure structure, CaseLoaded cruise)
     {
-        const string code = "second-opinion", what = "bending at cruise by plate over that by beam", why = "Two methods that know nothing of each other and agree are worth more than one.";
+        const string code = "second-opinion", what = "bending at cruise, by plate and by beam";
         double slenderness = structure.Plate.Fin.Span / structure.Sections[0].Chord;
         if (slenderness < LeastSlenderness)
-            return WaterVerdicts.Unknown(code, what, why, $"The blade is {slenderness:0.0} times as deep as its root is long: too short to be looked at as a beam.", "Trust the bench rather than either method.") with { Ground = "no-beam" };
+            return WaterVerdicts.Unknown(code, what, TwoOpinions.Why, $"The blade is {slenderness:0.0} times as deep as its root is long: too short to be looked at as a beam.", "Trust the bench rather than either method.") with { Ground = "no-beam" };
         (double plate, double beam) = (cruise.Tip.MidChord, BeamTip(structure, cruise));
-        double ratio = plate / beam, off = Math.Abs(ratio - 1);
-        VerdictState state = WaterVerdicts.Below(off, BeamRange, 2 * BeamRange);
-        return new()
+        return new TwoOpinions(code, what, plate, beam, BeamRange)
         {
-            Code = code,
-            Checked = what,
-            State = state,
-            Value = new(ratio, "", 2),
-            Limit = new(1 + 2 * BeamRange, "", 1),
-            Uncertainty = new(BeamRange, "", 2),
             Certainty = Certainty.Derived,
             HowSure = "The beam knows each section by finite elements of its own, but not how a skewed root or a wide blade bends along the chord.",
             Found = $"At cruise the plate bends {1e3 * plate:0.0} mm at the tip, the beam {1e3 * beam:0.0} mm.",
-            Why = why,
-            Change = state == VerdictState.Holds ? "" : "Take the bench test before relying on the numbers; wide or steeply raked blades are the plate's business.",
-        };
+            Change = "Take the bench test before relying on the numbers; wide or steeply raked blades are the plate's business.",
+        }.Verdict;
     }
 
     /// <summary>Deflection of the tip by the beam, on the same root as the plate.</summary>

@@ -124,7 +124,7 @@ public static class CureVerdicts
         PartCured worst = cured.Parts.MaxBy(part => part.Band.Nominal.Handling)!;
         double time = worst.Band.Nominal.Handling, followed = worst.Case.Duration;
         bool done = double.IsFinite(time);
-        string range = double.IsFinite(worst.Band.Low.Handling) ? $"{Hours(worst.Band.High.Handling)} to {Hours(worst.Band.Low.Handling)}" : $"{(double.IsFinite(worst.Band.High.Handling) ? Hours(worst.Band.High.Handling) : Hours(followed))} or longer";
+        string range = double.IsFinite(worst.Band.Slow.Handling) ? $"{Hours(worst.Band.Fast.Handling)} to {Hours(worst.Band.Slow.Handling)}" : $"{(double.IsFinite(worst.Band.Fast.Handling) ? Hours(worst.Band.Fast.Handling) : Hours(followed))} or longer";
         return new()
         {
             Code = "handling",

@@ -16,6 +16,9 @@ internal static class JointVerdicts
     // As for plastic that was not tested, on the load of a gust.
     private const double LeastReserve = 1.5, AmpleReserve = 2;
 
+    // More than this is not worth telling apart.
+    private const double MostReserve = 99;
+
     private const string OpeningWhy = "A joint that opens pumps water and air, hums, and works its bolts loose until they give.";
 
     public static IEnumerable<Verdict> Of(FinLoaded loaded)
@@ -24,8 +27,8 @@ internal static class JointVerdicts
             yield break;
         if (structure.Root.Joint is not null && loaded[LoadCaseKind.Cruise] is { } cruise)
             yield return Opening(structure, cruise);
-        if (structure.Root.Joint is not null && structure.Root.Ties.Count > 0 && loaded[LoadCaseKind.Overload] is { } overload)
-            yield return Ties(structure, overload);
+        if (structure.Root.Joint is not null && loaded[LoadCaseKind.Overload] is { } overload)
+            yield return Hold(structure, overload);
         if (loaded[LoadCaseKind.Overload] is { Base: { } inBox } worst)
             yield return Base(structure, worst, inBox);
         foreach (NutTorque torque in loaded.Torques.Where(own => !own.Advice.IsPossible).Take(1))
@@ -48,7 +51,8 @@ internal static class JointVerdicts
             Checked = "moment at cruise over the moment that opens the joint",
             State = verdict,
             Value = double.IsFinite(share) ? new(share, "", 2) : null,
-            Limit = new(1, "", 0),
+            // Faces that are bonded may be asked for more than bolts alone would hold.
+            Limit = bonded ? null : new(1, "", 0),
             Uncertainty = double.IsFinite(share) ? new(0.4 * share, "", 2) : null,
             Certainty = Certainty.Judgement,
             HowSure = "The pull of hand-tight bolts varies by half either way, and printed faces are not plane to a hundredth: the first turn of a real joint is softer.",
@@ -58,7 +62,7 @@ internal static class JointVerdicts
         };
     }
 
-    private static Verdict Ties(FinStructure structure, CaseLoaded overload)
+    private static Verdict Hold(FinStructure structure, CaseLoaded overload)
     {
         JointState state = overload.Joint!;
         const string code = "joint-hold", what = "reserve of bolts, nuts and rods across the joint, in a gust or landing", why = "When the first bolt, nut or rod lets go, the blade is lost.";
@@ -66,16 +70,8 @@ internal static class JointVerdicts
         if (!state.HasAnswer)
             return WaterVerdicts.Unknown(code, what, why, "Nothing holds the joint under this load: it falls open.", change) with { State = VerdictState.Fails, Ground = "ties" };
         if (state.Status is JointStatus.Bonded)
-            return Bond(structure, state);
-        (double reserve, int worst) = (double.MaxValue, 0);
-        for (int i = 0; i < state.Tensions.Count; i++)
-        {
-            double own = structure.TieStrength(i) / Math.Max(Math.Abs(state.Tensions[i]), 1e-9);
-            if (own < reserve)
-                (reserve, worst) = (own, i);
-        }
-
-        reserve = Math.Min(reserve, 99);
+            return Bond(structure, state, structure.Root.UnderWithoutBond(overload.RootMoment)!);
+        (double reserve, int worst) = Reserve(structure, state);
         Ranged strength = structure.TieStrengthRange(worst);
         VerdictState verdict = reserve < LeastReserve ? VerdictState.Fails : reserve < AmpleReserve ? VerdictState.Tight : VerdictState.Holds;
         return new()
@@ -96,16 +92,24 @@ internal static class JointVerdicts
         };
     }
 
-    private static Verdict Bond(FinStructure structure, JointState state)
+    // Of the bolt, nut or rod that gives first, and which.
+    private static (double Reserve, int Worst) Reserve(FinStructure structure, JointState state) =>
+        Enumerable.Range(0, state.Tensions.Count)
+            .Select(i => (Reserve: Math.Min(structure.TieStrength(i) / Math.Max(Math.Abs(state.Tensions[i]), 1e-9), MostReserve), i))
+            .MinBy(own => own.Reserve);
+
+    // A blade is lost when both have given: the bond, and then bolts and rods.
+    private static Verdict Bond(FinStructure structure, JointState state, JointState whenGiven)
     {
         Ranged strength = structure.Materials.FaceBond;
-        double reserve = Math.Min(strength.Value / Math.Max(state.BondStress, 1), 99);
+        double ties = whenGiven.HasAnswer ? Reserve(structure, whenGiven).Reserve : 0;
+        double reserve = Math.Max(Math.Min(strength.Value / Math.Max(state.BondStress, 1), MostReserve), ties);
         VerdictState verdict = reserve < LeastReserve ? VerdictState.Fails : reserve < AmpleReserve ? VerdictState.Tight : VerdictState.Holds;
         return new()
         {
             Code = "joint-hold",
             Ground = "bond",
-            Checked = "reserve of the bond of the joint, in a gust or landing",
+            Checked = "reserve of the bonded joint, in a gust or landing",
             State = verdict,
             Value = new(reserve, "", 1),
             Limit = new(LeastReserve, "", 1),
@@ -113,7 +117,7 @@ internal static class JointVerdicts
             Uncertainty = new(0.5 * reserve, "", 1),
             Certainty = Certainty.Judgement,
             HowSure = "What resin holds between printed faces is judgement; abraded, degreased and wetted faces hold more, greasy ones nothing.",
-            Found = $"The bond is pulled with {1e-6 * state.BondStress:0.0} MPa at its edge and bears about {1e-6 * strength.Value:0.0} MPa ({1e-6 * strength.Low:0.0} to {1e-6 * strength.High:0.0}).",
+            Found = $"The bond is pulled with {1e-6 * state.BondStress:0.0} MPa at its edge and bears about {1e-6 * strength.Value:0.0} MPa ({1e-6 * strength.Low:0.0} to {1e-6 * strength.High:0.0}). When it gives, bolts and rods alone {(ties > 0 ? $"hold with a reserve of {ties:0.0}" : "do not hold the blade")}.",
             Why = "A bond gives all at once; then bolts and rods alone hold the blade.",
             Change = verdict == VerdictState.Holds ? "" : "Widen the root or its flange, add rods across the joint, or print blade and base as one.",
         };
@@ -123,7 +127,7 @@ internal static class JointVerdicts
     {
         PrintedPlastic printed = structure.Materials.Printed;
         Ranged strength = structure.Root.BaseLies ? printed.StrengthAlong : printed.StrengthAcross;
-        double stress = Math.Max(state.GreatestBendingStress, Math.Max(state.HullEdgePressure, state.TopEdgePressure)), reserve = Math.Min(strength.Value / stress, 99);
+        double stress = Math.Max(state.GreatestBendingStress, Math.Max(state.HullEdgePressure, state.TopEdgePressure)), reserve = Math.Min(strength.Value / stress, MostReserve);
         VerdictState verdict = reserve < LeastReserve ? VerdictState.Fails : reserve < AmpleReserve ? VerdictState.Tight : VerdictState.Holds;
         return new()
         {

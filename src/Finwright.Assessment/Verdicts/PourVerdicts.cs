@@ -156,25 +156,14 @@ public static class PourVerdicts
 
     private static Verdict SecondOpinion(FinPoured poured)
     {
-        static double Ratio(PartPoured part) => part.Air.Total / part.Pores.Pores.Value;
-        PartPoured worst = poured.Parts.MaxBy(part => Math.Abs(Ratio(part) - 1))!;
-        double ratio = Ratio(worst);
-        VerdictState state = WaterVerdicts.Below(Math.Abs(ratio - 1), BoxRange, 2 * BoxRange);
-        return new()
+        PartPoured worst = poured.Parts.MaxBy(part => Math.Abs(part.Air.Total / part.Pores.Pores.Value - 1))!;
+        return new TwoOpinions("pore-opinion", $"room for resin, by boxes and by slices: {worst.Name}", worst.Air.Total, worst.Pores.Pores.Value, BoxRange)
         {
-            Code = "pore-opinion",
-            Part = worst.Name,
-            Checked = $"room for resin by boxes over that by slices: {worst.Name}",
-            State = state,
-            Value = new(ratio, "", 2),
-            Limit = new(1 + 2 * BoxRange, "", 2),
-            Uncertainty = new(BoxRange, "", 2),
             Certainty = Certainty.Derived,
             HowSure = "Slices follow the printer's own lines; boxes fill the mesh with cells and know nothing of lines. Both count walls and hardware out.",
             Found = $"Cells of {1e3 * worst.Voxels.Cell:0.0} mm leave {1e6 * worst.Air.Total:0} ml, slices {1e6 * worst.Pores.Pores.Value:0} ml.",
-            Why = "Two methods that know nothing of each other and agree are worth more than one; too little resin mixed is a cup too late.",
-            Change = state == VerdictState.Holds ? "" : "Have a further cup at hand, and look at the part for slivers and walls that meet.",
-        };
+            Change = "Have a further cup at hand, and look at the part for slivers and walls that meet.",
+        }.Verdict with { Part = worst.Name };
     }
 
     private static double PouringTime(PartPoured part) => part.Batches.Batches[0].PouringTime;

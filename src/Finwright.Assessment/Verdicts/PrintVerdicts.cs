@@ -10,7 +10,7 @@ public static class PrintVerdicts
     private const double SquareCentimetre = 1e-4;
 
     // A few square centimetres of drooping lines sand away; more leaves holes (judgement).
-    private const double TightOverhang = 2, GreatestOverhang = 15;
+    private const double MostOverhang = 2;
 
     /// <summary>All verdicts, worst first.</summary>
     /// <param name="printed">The print; at least one part.</param>
@@ -67,16 +67,16 @@ public static class PrintVerdicts
     {
         PartPrinted worst = printed.Parts.MaxBy(part => part.AsLaid.Overhang)!;
         double area = worst.AsLaid.Overhang / SquareCentimetre;
-        VerdictState state = WaterVerdicts.Below(area, TightOverhang, GreatestOverhang);
+        VerdictState state = area > MostOverhang ? VerdictState.Tight : VerdictState.Holds;
         return new()
         {
             Code = "overhang",
             Part = worst.Part.Name,
             Ground = worst.Orientations[0].Way.Down == worst.AsLaid.Way.Down ? "support" : Choice(worst.Orientations[0]),
             Checked = $"overhang without support: {worst.Part.Name}",
-            State = state == VerdictState.Fails ? VerdictState.Tight : state,
+            // Supports help: nothing is too much, but it has to be known.
+            State = state,
             Value = new(area, "cm²", 1),
-            Limit = new(GreatestOverhang, "cm²", 1),
             Certainty = Certainty.CommonPractice,
             HowSure = "Faces steeper than the limit of your printer (print.overhang_limit_degrees); roofs of pockets and bores count too, though short bridges hold.",
             Found = area < 0.05 ? "Nothing hangs over more than your printer can bridge." : $"As it lies, {area:0.0} cm² of the {worst.Part.Name} hang over more than your printer prints without support.",

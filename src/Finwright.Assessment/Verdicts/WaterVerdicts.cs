@@ -141,22 +141,13 @@ public static class WaterVerdicts
     {
         if (afloat.Slope is not { Formula: double formula } slope)
             yield break;
-        double ratio = slope.Surface / formula, off = Math.Abs(ratio - 1);
-        VerdictState state = Below(off, FormulaRange, 2 * FormulaRange);
-        yield return new()
+        yield return new TwoOpinions("lift-opinion", "side force for leeway, by lifting surface and by a formula", slope.Surface, formula, FormulaRange)
         {
-            Code = "lift-opinion",
-            Checked = "side force for leeway by lifting surface over that by a formula",
-            State = state,
-            Value = new(ratio, "", 2),
-            Limit = new(1 + 2 * FormulaRange, "", 2),
-            Uncertainty = new(FormulaRange, "", 2),
             Certainty = Certainty.Published,
             HowSure = "The formula (Whicker and Fehlner 1958) follows measured rudders of aspect ratio 1 to 3 and little sweep, with square or faired tips; it knows neither twist and camber nor your sections.",
             Found = $"On an endless wall the lifting surface gives {slope.Surface:0.00} per radian, the formula {formula:0.00}, at an effective aspect ratio of {slope.Aspect:0.0} and {Degrees(slope.Sweep):0}° of sweep.",
-            Why = "Two methods that know nothing of each other and agree are worth more than one.",
-            Change = state == VerdictState.Holds ? "" : "Look at outline and sections for something odd; take leeway and stall as rougher than stated.",
-        };
+            Change = "Look at outline and sections for something odd; take leeway and stall as rougher than stated.",
+        }.Verdict;
     }
 
     private static Verdict CentreOfEffort(FinAfloat afloat, FinAfloat? reference, string? referenceName)

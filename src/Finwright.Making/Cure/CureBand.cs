@@ -48,12 +48,12 @@ public static class CureBand
 }
 
 /// <summary>A slab's cure with its range.</summary>
-/// <param name="Low">Slow resin, well cooled.</param>
+/// <param name="Slow">Slow resin, well cooled.</param>
 /// <param name="Nominal">As told.</param>
-/// <param name="High">Fast resin, badly cooled.</param>
+/// <param name="Fast">Fast resin, badly cooled.</param>
 /// <param name="Sensitivity">Change of the nominal peak with the logarithm of rate or cooling, the greater of both, K.</param>
 /// <param name="IgnitionShare">Heat that the nominal slab can make over the heat at which it would run away: see <see cref="Ignition"/>.</param>
-public sealed record SlabBand(SlabCure Low, SlabCure Nominal, SlabCure High, double Sensitivity, double IgnitionShare)
+public sealed record SlabBand(SlabCure Slow, SlabCure Nominal, SlabCure Fast, double Sensitivity, double IgnitionShare)
 {
     /// <summary>True when a little less cooling or a little more rate changes the peak by much.</summary>
     public bool IsNearCritical => Sensitivity > CureBand.CriticalSensitivity || IgnitionShare is > Ignition.BandLow and < Ignition.BandHigh;

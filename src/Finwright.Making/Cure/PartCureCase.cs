@@ -153,12 +153,12 @@ public sealed record PartCureResult
 }
 
 /// <summary>A part's cure with its range.</summary>
-/// <param name="Low">Slow resin, well cooled.</param>
+/// <param name="Slow">Slow resin, well cooled.</param>
 /// <param name="Nominal">As told.</param>
-/// <param name="High">Fast resin, badly cooled.</param>
+/// <param name="Fast">Fast resin, badly cooled.</param>
 /// <param name="Sensitivity">Change of the nominal peak with the logarithm of rate or cooling, the greater of both, K; found on a grid of half as many cells each way.</param>
 /// <param name="IgnitionShare">Heat the part can make in air over the heat at which it would run away there: see <see cref="Ignition"/>.</param>
-public sealed record PartCureBand(PartCureResult Low, PartCureResult Nominal, PartCureResult High, double Sensitivity, double IgnitionShare)
+public sealed record PartCureBand(PartCureResult Slow, PartCureResult Nominal, PartCureResult Fast, double Sensitivity, double IgnitionShare)
 {
     /// <summary>True when a little less cooling or a little more rate changes the peak by much.</summary>
     public bool IsNearCritical => Sensitivity > CureBand.CriticalSensitivity;

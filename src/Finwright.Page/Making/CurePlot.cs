@@ -31,8 +31,8 @@ internal static class CurePlot
         PlotLine[] lines =
         [
             new(words.Hottest, Line(band.Nominal, moment => moment.Hottest), PlotInk.Fails),
-            new(words.High, Line(band.High, moment => moment.Hottest), PlotInk.Quiet, PlotDash.Dotted),
-            new(words.Low, Line(band.Low, moment => moment.Hottest), PlotInk.Quiet, PlotDash.Dotted),
+            new(words.Fast, Line(band.Fast, moment => moment.Hottest), PlotInk.Quiet, PlotDash.Dotted),
+            new(words.Slow, Line(band.Slow, moment => moment.Hottest), PlotInk.Quiet, PlotDash.Dotted),
             new(words.WallInside, Line(band.Nominal, moment => moment.WallInside), PlotInk.Tight, PlotDash.Dashed),
             new(words.WallOutside, Line(band.Nominal, moment => moment.WallOutside), PlotInk.Ink),
             new(words.Surroundings, Line(band.Nominal, moment => moment.Surroundings), PlotInk.Water, PlotDash.DashDot),

@@ -186,7 +186,7 @@ internal static class PourRun
         double time = part.Band.Nominal.Handling;
         if (!double.IsFinite(time))
             return text.Step(text.Words.HandleUnknown(name));
-        double early = double.IsFinite(part.Band.High.Handling) ? part.Band.High.Handling : time, late = part.Band.Low.Handling;
+        double early = double.IsFinite(part.Band.Fast.Handling) ? part.Band.Fast.Handling : time, late = part.Band.Slow.Handling;
         string? told = double.IsFinite(late) ? text.Tongue.Duration(late) : null;
         return text.Step(text.Words.Handle(name, text.Tongue.Duration(time), text.Words.HandleRange(text.Tongue.Duration(early), told))) with { Due = new(clock, early, time, double.IsFinite(late) ? late : time) };
     }
@@ -194,7 +194,7 @@ internal static class PourRun
     /// <summary>What the skin should show over time, with its range: least and greatest of the three runs.</summary>
     private static RunWarmth[] Curve(PartCured part)
     {
-        IReadOnlyList<CureMoment>[] runs = [part.Band.Low.History, part.Band.Nominal.History, part.Band.High.History];
+        IReadOnlyList<CureMoment>[] runs = [part.Band.Slow.History, part.Band.Nominal.History, part.Band.Fast.History];
         double end = runs.Min(run => run[^1].Time);
         return [.. Enumerable.Range(0, CurvePoints + 1).Select(i =>
         {

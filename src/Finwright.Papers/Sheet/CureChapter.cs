@@ -111,8 +111,8 @@ internal static class CureChapter
             return;
         }
 
-        double early = double.IsFinite(part.Band.High.Handling) ? part.Band.High.Handling : time;
-        string? late = double.IsFinite(part.Band.Low.Handling) ? tongue.Duration(part.Band.Low.Handling) : null;
+        double early = double.IsFinite(part.Band.Fast.Handling) ? part.Band.Fast.Handling : time;
+        string? late = double.IsFinite(part.Band.Slow.Handling) ? tongue.Duration(part.Band.Slow.Handling) : null;
         paper.Step(words.Handle(name, tongue.Duration(time), words.HandleRange(tongue.Duration(early), late)));
     }
 

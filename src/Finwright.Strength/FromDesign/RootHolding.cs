@@ -73,6 +73,10 @@ public sealed class RootHolding
     /// <param name="moment">Moment about x at the hull plane, N·m.</param>
     public JointState? Under(double moment) => Joint?.Solve(new(moment, 0, 0));
 
+    /// <summary>The joint under a bending moment when its bond, if any, has given; null when there is none to open.</summary>
+    /// <param name="moment">Moment about x at the hull plane, N·m.</param>
+    public JointState? UnderWithoutBond(double moment) => Joint?.WithoutBond().Solve(new(moment, 0, 0));
+
     /// <summary>The base in its box; null when the root is taken as clamped.</summary>
     /// <param name="force">Side force on the blade, N, not negative.</param>
     /// <param name="moment">Its moment at the hull plane, N·m, not negative.</param>

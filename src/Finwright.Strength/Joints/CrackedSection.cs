@@ -95,6 +95,9 @@ public sealed class CrackedSection
             return SolveHere(load);
     }
 
+    /// <summary>The same joint when its bond has given; itself when it has none.</summary>
+    public CrackedSection WithoutBond() => _bondStrength is null ? this : new(_footprint, _foundation, 1, _ties);
+
     private JointState SolveHere(JointLoad load)
     {
         Span<double> forces = stackalloc double[3];

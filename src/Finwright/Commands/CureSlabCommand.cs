@@ -84,6 +84,6 @@ internal sealed class CureSlabCommand : ProgramCommand
             CureSlabText.Write(streams, summary);
         if (band is null)
             return ExitCode.Good;
-        return Array.TrueForAll((SlabCure[])[band.Low, band.Nominal, band.High], cure => cure.Status == CureStatus.Done) && band.Nominal.WallInside.Temperature <= softening ? ExitCode.Good : ExitCode.Fails;
+        return Array.TrueForAll((SlabCure[])[band.Slow, band.Nominal, band.Fast], cure => cure.Status == CureStatus.Done) && band.Nominal.WallInside.Temperature <= softening ? ExitCode.Good : ExitCode.Fails;
     }
 }

@@ -15,16 +15,16 @@ internal static class CureSlabText
         string cooling = summary.ConvectionWPerM2K is double given ? $"{summary.Cooling}, {given:0.#} W/(m² K)" : $"still {summary.Cooling}";
         o.WriteLine($"{summary.Resin}, {(summary.ThicknessMm is double thick ? $"{thick:0.##} mm" : "any thickness")} between walls of {summary.WallMm:0.##} mm, infill {summary.InfillPercent:0.#} %, {cooling} at {summary.AmbientCelsius:0.#} °C");
         o.WriteLine(Wrapping.Wrap(summary.Sentence, streams.Width));
-        if (summary is { Low: { } low, Nominal: { } nominal, High: { } high })
+        if (summary is { Slow: { } slow, Nominal: { } nominal, Fast: { } fast })
         {
             o.WriteLine();
-            o.WriteLine("                                low  nominal     high");
-            Row("peak in the middle, °C", low.PeakCentreCelsius, nominal.PeakCentreCelsius, high.PeakCentreCelsius, "0.0");
-            Row("  after, min", low.PeakMinutes, nominal.PeakMinutes, high.PeakMinutes, "0");
-            Row("wall inside, °C", low.PeakWallCelsius, nominal.PeakWallCelsius, high.PeakWallCelsius, "0.0");
-            Row("wall outside, °C", low.PeakWallOuterCelsius, nominal.PeakWallOuterCelsius, high.PeakWallOuterCelsius, "0.0");
-            Row("middle gels after, min", low.GelMinutes, nominal.GelMinutes, high.GelMinutes, "0");
-            Row("reacted at the end, %", 100 * low.ConversionAtEnd, 100 * nominal.ConversionAtEnd, 100 * high.ConversionAtEnd, "0");
+            o.WriteLine("                               slow  nominal     fast");
+            Row("peak in the middle, °C", slow.PeakCentreCelsius, nominal.PeakCentreCelsius, fast.PeakCentreCelsius, "0.0");
+            Row("  after, min", slow.PeakMinutes, nominal.PeakMinutes, fast.PeakMinutes, "0");
+            Row("wall inside, °C", slow.PeakWallCelsius, nominal.PeakWallCelsius, fast.PeakWallCelsius, "0.0");
+            Row("wall outside, °C", slow.PeakWallOuterCelsius, nominal.PeakWallOuterCelsius, fast.PeakWallOuterCelsius, "0.0");
+            Row("middle gels after, min", slow.GelMinutes, nominal.GelMinutes, fast.GelMinutes, "0");
+            Row("reacted at the end, %", 100 * slow.ConversionAtEnd, 100 * nominal.ConversionAtEnd, 100 * fast.ConversionAtEnd, "0");
         }
 
         o.WriteLine();

@@ -23,7 +23,7 @@ internal static class CureText
             o.WriteLine();
             if (part.Name.Length > 30)
                 o.WriteLine(part.Name);
-            o.WriteLine($"{(part.Name.Length > 30 ? "" : part.Name),-30}{"low",9}{"nominal",9}{"high",9}");
+            o.WriteLine($"{(part.Name.Length > 30 ? "" : part.Name),-30}{"slow",9}{"nominal",9}{"fast",9}");
             Row("peak of the resin, °C", part, numbers => numbers.PeakResinCelsius, "0.0");
             Row("  after, h", part, numbers => numbers.PeakHours, "0.0");
             Row("wall inside, °C", part, numbers => numbers.PeakWallCelsius, "0.0");
@@ -36,7 +36,7 @@ internal static class CureText
         NotesText.Write(streams, summary.Notes);
 
         void Row(string what, CuredPartSummary part, Func<CureNumbers, double?> of, string format) =>
-            o.WriteLine($"  {what,-28}{Number(of(part.Low), format),9}{Number(of(part.Nominal), format),9}{Number(of(part.High), format),9}");
+            o.WriteLine($"  {what,-28}{Number(of(part.Slow), format),9}{Number(of(part.Nominal), format),9}{Number(of(part.Fast), format),9}");
     }
 
     private static string Number(double? value, string format) => value is double number ? number.ToString(format, CultureInfo.InvariantCulture) : "-";

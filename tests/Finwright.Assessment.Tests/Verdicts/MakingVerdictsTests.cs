@@ -87,9 +87,9 @@ public sealed class MakingVerdictsTests
     public void Walls_are_judged_by_the_warm_end_and_fail_when_even_the_nominal_case_softens_them()
     {
         PartCureBand band = Cured.Parts[0].Band;
-        double nominal = band.Nominal.WallInside.Temperature, warmest = Math.Max(nominal, Math.Max(band.Low.WallInside.Temperature, band.High.WallInside.Temperature));
+        double nominal = band.Nominal.WallInside.Temperature, warmest = Math.Max(nominal, Math.Max(band.Slow.WallInside.Temperature, band.Fast.WallInside.Temperature));
         Assert.Equal(VerdictState.Holds, State(warmest + 6));
-        Assert.Equal(VerdictState.Tight, State(band.High.WallInside.Temperature + 4 > nominal ? band.High.WallInside.Temperature + 4 : nominal + 0.1));
+        Assert.Equal(VerdictState.Tight, State(band.Fast.WallInside.Temperature + 4 > nominal ? band.Fast.WallInside.Temperature + 4 : nominal + 0.1));
         Assert.Equal(VerdictState.Fails, State(nominal - 0.1));
 
         VerdictState State(double softening) => CureVerdicts.Of(Softening(softening)).Single(verdict => verdict.Code == "softening").State;
@@ -99,7 +99,7 @@ public sealed class MakingVerdictsTests
     public void A_cure_that_could_not_be_followed_is_not_known()
     {
         PartCured part = Cured.Parts[0];
-        FinCured lost = Cured with { Parts = [part with { Band = part.Band with { High = part.Band.High with { Status = CureStatus.StepTooShort } } }] };
+        FinCured lost = Cured with { Parts = [part with { Band = part.Band with { Fast = part.Band.Fast with { Status = CureStatus.StepTooShort } } }] };
         Assert.Equal(VerdictState.NotKnown, Assert.Single(CureVerdicts.Of(lost)).State);
     }
 

@@ -32,7 +32,8 @@ public sealed class WaterVerdictsTests
         FinAfloat differing = Sailed with { Slope = Sailed.Slope with { Surface = ratio * formula } };
         Verdict verdict = WaterVerdicts.Of(SailedFin.Design, differing).Single(own => own.Code == "lift-opinion");
         Assert.Equal(state, verdict.State);
-        Assert.Equal(ratio, verdict.Value!.Value, 1e-9);
+        Assert.Equal(100 * Math.Abs(ratio - 1), verdict.Value!.Value, 1e-9);
+        Assert.Equal(24, verdict.Limit!.Value, 1e-9);
         // Where the formula does not reach nothing is said.
         Assert.DoesNotContain(WaterVerdicts.Of(SailedFin.Design, Sailed with { Slope = Sailed.Slope with { Formula = null } }), own => own.Code == "lift-opinion");
     }

@@ -12,7 +12,7 @@ public sealed class CureBandTests
     {
         SlabBand edge = CureBand.Of(CureCases.Slab(CureCases.Infusion, 0.012, 8), TestContext.Current.CancellationToken);
         Assert.True(edge.IsNearCritical);
-        Assert.True(edge.Low.Centre.Temperature < Ice + 35 && edge.Nominal.Centre.Temperature > Ice + 150 && edge.High.Centre.Temperature > Ice + 200);
+        Assert.True(edge.Slow.Centre.Temperature < Ice + 35 && edge.Nominal.Centre.Temperature > Ice + 150 && edge.Fast.Centre.Temperature > Ice + 200);
         // 1 % of cooling moves this peak by 2.34 K (numerical reference, scipy): 234 K for the whole logarithm; over ±5 % the curve bends, hence 25 %.
         Assert.Equal(234, edge.Sensitivity, 0.25 * 234);
     }
@@ -23,7 +23,7 @@ public sealed class CureBandTests
         SlabBand mild = CureBand.Of(CureCases.Slab(CureCases.Scaled(0.3), 0.010, 8), TestContext.Current.CancellationToken);
         Assert.False(mild.IsNearCritical);
         Assert.InRange(mild.IgnitionShare, 0.1, 0.8);
-        Assert.True(mild.Low.Centre.Temperature < mild.Nominal.Centre.Temperature && mild.Nominal.Centre.Temperature < mild.High.Centre.Temperature);
+        Assert.True(mild.Slow.Centre.Temperature < mild.Nominal.Centre.Temperature && mild.Nominal.Centre.Temperature < mild.Fast.Centre.Temperature);
     }
 
     [Fact]

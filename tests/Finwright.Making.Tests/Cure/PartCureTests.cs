@@ -138,7 +138,7 @@ public sealed class PartCureTests
         PartVoxels voxels = CureBoxes.Box(FinSize, Wall, Fine, 0.4);
         List<double> told = [];
         PartCureBand edge = PartCure.Band(voxels, Air(CureCases.Scaled(0.8)), new Progress(told), TestContext.Current.CancellationToken);
-        Assert.True(edge.Low.Resin.Temperature < edge.Nominal.Resin.Temperature && edge.Nominal.Resin.Temperature < edge.High.Resin.Temperature);
+        Assert.True(edge.Slow.Resin.Temperature < edge.Nominal.Resin.Temperature && edge.Nominal.Resin.Temperature < edge.Fast.Resin.Temperature);
         PartCureBand mild = PartCure.Band(voxels, Air(CureCases.Scaled(0.15)), null, TestContext.Current.CancellationToken);
         Assert.False(mild.IsNearCritical);
         Assert.True(mild.IgnitionShare < edge.IgnitionShare);

@@ -151,7 +151,7 @@ public sealed class FiveFinsTests(PackedFins fins)
         foreach (JsonElement part in cured)
         {
             // The room is at 20 °C, the bath at 15 °C, the design's defaults; the resin comes from the room. Neither end of the band need be the warmer: a fast cure may be over before the bath ends, a slow one peaks after it.
-            Assert.All((string[])["low", "nominal", "high"], end => Assert.True(part.GetProperty(end).Number("peak_resin_celsius") >= 20));
+            Assert.All((string[])["slow", "nominal", "fast"], end => Assert.True(part.GetProperty(end).Number("peak_resin_celsius") >= 20));
             double peak = part.GetProperty("nominal").Number("peak_resin_celsius");
             // The inner face of a wall is never warmer than the hottest resin.
             Assert.True(part.GetProperty("nominal").Number("peak_wall_celsius") <= peak);

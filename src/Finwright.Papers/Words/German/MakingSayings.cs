@@ -40,8 +40,8 @@ internal static class MakingSayings
             ("thickens", "In Stufen gießen, ein langsameres oder dünnflüssigeres Harz nehmen, oder eine offenere Füllung drucken."),
             ("cup", "Kleinere Becher anrühren (pour.cup_grams) oder ein langsameres Harz nehmen.")),
         new(
-            "pore-opinion", "Raum für Harz: Rechnung mit Würfeln im Verhältnis zur Rechnung mit Schichten",
-            "Zwei Verfahren, die nichts voneinander wissen und übereinstimmen, sind mehr wert als eines; zu wenig angerührtes Harz ist ein Becher zu spät.",
+            "pore-opinion", "Raum für Harz: Unterschied zwischen der Rechnung mit Würfeln und der mit Schichten",
+            "Zwei Verfahren, die nichts voneinander wissen und übereinstimmen, sind mehr wert als eines.",
             "Einen weiteren Becher bereithalten und das Teil auf Splitter und Wände ansehen, die sich treffen."),
         new(
             "thin-core", "Kern, der zu dünn ist, um sich durch das Gyroid zu füllen", "In dünnen Kanten kann Luft bleiben, die kein Anschluss erreicht.",

@@ -36,7 +36,7 @@ internal static class StrengthSayings
             "Wenn die erste Schraube, die erste Mutter oder der erste Stab loslässt, ist das Blatt verloren.",
             ("ties", "Mehr oder dickere Schrauben oder Stäbe nehmen, die Muttern tiefer setzen, die Stäbe weiter in die Basis reichen lassen oder die Flächen verkleben.")),
         new(
-            "joint-hold/bond", "Reserve der Klebung der Fuge" + InGust,
+            "joint-hold/bond", "Reserve der geklebten Fuge" + InGust,
             "Eine Klebung gibt auf einmal nach; dann halten nur noch Schrauben und Stäbe das Blatt.",
             ("bond", "Die Wurzel oder ihren Flansch breiter machen, Stäbe durch die Fuge führen oder Blatt und Basis als ein Teil drucken.")),
         new(
@@ -56,7 +56,7 @@ internal static class StrengthSayings
             ("washes-out", "Weniger Rake, ein dickeres äußeres Blatt oder ein Stab näher an der Hinterkante macht sie steifer."),
             ("washes-in", "Mehr Rake geben oder die Stäbe weiter nach vorn setzen.")),
         new(
-            "second-opinion", "Biegung bei Reisegeschwindigkeit: Rechnung als Platte im Verhältnis zur Rechnung als Balken",
+            "second-opinion", "Biegung bei Reisegeschwindigkeit: Unterschied zwischen der Rechnung als Platte und der als Balken",
             "Zwei Verfahren, die nichts voneinander wissen und übereinstimmen, sind mehr wert als eines.",
             ("no-beam", "Der Belastungsprobe mehr trauen als beiden Verfahren."),
             ("", "Die Belastungsprobe machen, bevor man sich auf die Zahlen verlässt; breite oder stark nach hinten geneigte Blätter sind Sache der Platte.")),

@@ -47,7 +47,7 @@ internal static class WaterSayings
             ("aft", "Weniger Rake, oder die Basis weiter vorn im Finnenkasten, bringt ihn zurück; oder den Mastfuß nach hinten setzen."),
             ("forward", "Mehr Rake, oder die Basis weiter hinten im Finnenkasten, bringt ihn zurück; oder den Mastfuß nach vorn setzen.")),
         new(
-            "lift-opinion", "Seitenkraft zu Abdrift: Rechnung als tragende Fläche im Verhältnis zu einer Formel",
+            "lift-opinion", "Seitenkraft bei Abdrift: Unterschied zwischen der Rechnung als tragende Fläche und einer Formel",
             "Zwei Verfahren, die nichts voneinander wissen und übereinstimmen, sind mehr wert als eines.",
             "Umriss und Profile auf etwas Merkwürdiges ansehen; Abdrift und Abreißen für ungenauer nehmen als angegeben."),
         new(
