@@ -30,13 +30,13 @@ public class CureBench
     public void Prepare() => _voxels = Wedge();
 
     [Benchmark(Description = "slab with its range")]
-    public double Slab() => CureBand.Of(new() { Resin = Resin, Thickness = 0.016, InfillShare = 0.15, StartTemperature = 293.15, Surroundings = 293.15, Cooling = SurfaceCooling.StillAir(0.1) }).High.Centre.Temperature;
+    public double Slab() => CureBand.Of(new() { Resin = Resin, Thickness = 0.016, InfillShare = 0.15, StartTemperature = 293.15, Surroundings = 293.15, Cooling = SurfaceCooling.StillAir(0.1) }).Fast.Centre.Temperature;
 
     [Benchmark(Description = "part, one run")]
     public double One() => PartCure.Solve(_voxels, Part).Resin.Temperature;
 
     [Benchmark(Description = "part with its range")]
-    public double Band() => PartCure.Band(_voxels, Part).High.Resin.Temperature;
+    public double Band() => PartCure.Band(_voxels, Part).Fast.Resin.Temperature;
 
     [Benchmark(Description = "how long in water")]
     public double Water() => PartCure.WaterNeeded(_voxels, Part, 333.15).Duration;

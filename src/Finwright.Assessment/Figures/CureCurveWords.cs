@@ -35,10 +35,10 @@ public sealed record CureCurveWords
     public string Surroundings { get; init; } = "surroundings";
 
     /// <summary>Resin at the slow, well cooled end.</summary>
-    public string Slow { get; init; } = "resin, slow end";
+    public string Slow { get; init; } = "resin, slow";
 
     /// <summary>Resin at the fast, badly cooled end.</summary>
-    public string Fast { get; init; } = "resin, fast end";
+    public string Fast { get; init; } = "resin, fast";
 
     /// <summary>Outer face of the walls.</summary>
     public string WallOutside { get; init; } = "wall outside";

@@ -61,8 +61,8 @@ internal static class MakingSteps
             string stand = part.Water is { } water
                 ? $"Stand the {part.Name} in water of {design.Pour.BathCelsius:0.#} °C up to {design.Pour.BathLevelPercent:0} % of its height, vents above it, for {Math.Max(design.Pour.BathHours, water.Hours):0.#} h."
                 : $"Let the {part.Name} cure in still air of {design.Pour.RoomCelsius:0.#} °C.";
-            double[] peaks = [part.Low.PeakResinCelsius, part.Nominal.PeakResinCelsius, part.High.PeakResinCelsius];
-            string handle = part.Nominal.HandlingHours is double hours ? $"It can be handled after {hours:0} h{(part.Low.HandlingHours is double late ? $" ({late:0} h if the resin is slow)" : "")}." : "When it can be handled is not known; wait until a scrap from the same cup is hard and glassy.";
+            double[] peaks = [part.Slow.PeakResinCelsius, part.Nominal.PeakResinCelsius, part.Fast.PeakResinCelsius];
+            string handle = part.Nominal.HandlingHours is double hours ? $"It can be handled after {hours:0} h{(part.Slow.HandlingHours is double late ? $" ({late:0} h if the resin is slow)" : "")}." : "When it can be handled is not known; wait until a scrap from the same cup is hard and glassy.";
             yield return $"{stand} Its resin should peak at {part.Nominal.PeakResinCelsius:0} °C after {part.Nominal.PeakHours:0.0} h (range {peaks.Min():0} to {peaks.Max():0} °C).{soft} {handle}";
         }
 

@@ -9,7 +9,29 @@ namespace Finwright.Page.Drawings;
 /// <summary>A rod in a section.</summary>
 /// <param name="At">Its middle, mm.</param>
 /// <param name="Across">Its least width, metres: its diameter, bore allowance included.</param>
-public sealed record RodMark(Point2 At, double Across);
+public sealed record RodMark(Point2 At, double Across)
+{
+    /// <summary>Marks in groups that share a label, because they stand too close for one each.</summary>
+    /// <param name="marks">The marks.</param>
+    /// <param name="least">Distance along the chord that two labels need, mm.</param>
+    public static IEnumerable<RodMark[]> Together(IEnumerable<RodMark> marks, double least)
+    {
+        List<RodMark> group = [];
+        foreach (RodMark mark in marks.OrderBy(mark => mark.At.X))
+        {
+            if (group.Count > 0 && mark.At.X - group[^1].At.X > least)
+            {
+                yield return [.. group];
+                group.Clear();
+            }
+
+            group.Add(mark);
+        }
+
+        if (group.Count > 0)
+            yield return [.. group];
+    }
+}
 
 /// <summary>A section of the blade by material as lines of a drawing: nose to the left, port side up, mm aft of the leading edge.</summary>
 public sealed record SectionPicture

@@ -183,7 +183,10 @@ export function open(host, figure) {
         renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
         renderer.setSize(width, height);
         pixel.set(2 / width, 2 / height);
-        camera.aspect = width / height;
+        // The fin stands above the buttons, not behind them.
+        const buttons = host.parentElement.querySelector(".views")?.offsetHeight ?? 0, foot = buttons > 0 && height > 3 * buttons ? buttons + 12 : 0;
+        camera.aspect = width / (height - foot);
+        camera.setViewOffset(width, height - foot, 0, 0, width, height);
         camera.updateProjectionMatrix();
         if (!mine && file)
             look();

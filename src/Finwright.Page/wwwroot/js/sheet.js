@@ -20,6 +20,10 @@ export function follow(sheet) {
     for (const chapter of document.querySelectorAll(".chapter[data-surface]"))
         watch.observe(chapter);
 
+    // Its rows wrap as the window asks: what scrolls must stop below it.
+    const top = document.querySelector(".top"), tall = new ResizeObserver(() => document.documentElement.style.setProperty("--head-tall", `${top.offsetHeight}px`));
+    tall.observe(top);
+
     function onKey(event) {
         const key = event.key.toLowerCase();
         if (!(event.ctrlKey || event.metaKey) || event.altKey || (key !== "z" && key !== "y"))
@@ -84,6 +88,8 @@ export function follow(sheet) {
     return {
         close() {
             watch.disconnect();
+            tall.disconnect();
+            document.documentElement.style.removeProperty("--head-tall");
             removeEventListener("keydown", onKey);
             removeEventListener("click", onClick, true);
             removeEventListener("input", onInput, true);
