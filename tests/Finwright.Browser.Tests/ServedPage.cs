@@ -8,6 +8,11 @@ namespace Finwright.Browser.Tests;
 /// <summary>The program serving its page, as a process of its own, on a store of its own.</summary>
 internal sealed class ServedPage : IAsyncDisposable
 {
+    // Sections solved, and the invented season: made once for all servers, away from the data of the person who runs the tests.
+    private static readonly string Common = Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "test-cache"));
+
+    private static readonly Lazy<Task<string>> SeasonMade = new(MakeSeason);
+
     private readonly string _folder = Directory.CreateTempSubdirectory("finwright-page-").FullName;
     private Process? _process;
     private Uri? _entry;
@@ -50,7 +55,13 @@ internal sealed class ServedPage : IAsyncDisposable
 
     /// <summary>Serves the invented season.</summary>
     /// <param name="worksAhead">Whether print, pour and cure are worked out unasked.</param>
-    public static Task<ServedPage> Season(bool worksAhead = false) => Prepared(environment: null, worksAhead, ["store", "demo"]);
+    public static async Task<ServedPage> Season(bool worksAhead = false)
+    {
+        ServedPage served = new(environment: null, worksAhead);
+        File.Copy(await SeasonMade.Value, served.StorePath);
+        await served.Start();
+        return served;
+    }
 
     /// <summary>Serves a workshop on which commands of the program were run first.</summary>
     /// <param name="environment">Variables of the environment; null for none of its own.</param>
@@ -60,13 +71,7 @@ internal sealed class ServedPage : IAsyncDisposable
     {
         ServedPage served = new(environment, worksAhead);
         foreach (string[] command in commands)
-        {
-            using Process done = served.Run(command);
-            await done.StandardOutput.ReadToEndAsync();
-            await done.WaitForExitAsync();
-            Assert.Equal(0, done.ExitCode);
-        }
-
+            await served.RunToItsEnd(command);
         await served.Start();
         return served;
     }
@@ -100,8 +105,7 @@ internal sealed class ServedPage : IAsyncDisposable
     public Process Run(params string[] arguments)
     {
         ProcessStartInfo start = new("dotnet", [Program, .. arguments, "--store", StorePath]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = _folder };
-        // Sections are solved once for all servers, away from those of the person who runs the tests.
-        start.Environment["FINWRIGHT_CACHE"] = Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "test-cache");
+        start.Environment["FINWRIGHT_CACHE"] = Common;
         foreach ((string name, string value) in _environment)
             start.Environment[name] = value;
         return Process.Start(start)!;
@@ -112,6 +116,24 @@ internal sealed class ServedPage : IAsyncDisposable
         if (_process is not null)
             await Kill();
         Directory.Delete(_folder, recursive: true);
+    }
+
+    private static async Task<string> MakeSeason()
+    {
+        await using ServedPage maker = new(environment: null, worksAhead: false);
+        await maker.RunToItsEnd("store", "demo");
+        string made = Path.Combine(Common, "season.finstore");
+        Directory.CreateDirectory(Common);
+        File.Move(maker.StorePath, made, overwrite: true);
+        return made;
+    }
+
+    private async Task RunToItsEnd(params string[] command)
+    {
+        using Process done = Run(command);
+        await done.StandardOutput.ReadToEndAsync();
+        await done.WaitForExitAsync();
+        Assert.Equal(0, done.ExitCode);
     }
 
     private Process Serve() => Run("serve", "--json", "--no-browser", "--port", (_entry?.Port ?? 0).ToString(CultureInfo.InvariantCulture));

@@ -30,6 +30,17 @@ public sealed class WaterTests(SailedDemo demo) : IClassFixture<SailedDemo>
     }
 
     [Fact]
+    public void It_says_how_smooth_the_blade_has_to_be()
+    {
+        JsonElement smooth = demo.Json.GetProperty("smoothness");
+        double friction = smooth.GetProperty("friction_below_um").GetDouble(), speed = smooth.GetProperty("speed_m_per_s").GetDouble();
+        // Schlichting, Boundary-Layer Theory (from memory): u k/ν = 100 at most.
+        Assert.Equal(100e6 * demo.Json.GetProperty("water").GetProperty("kinematic_viscosity_m2_per_s").GetDouble() / speed, friction, 1e-3 * friction);
+        Assert.InRange(smooth.GetProperty("ridges_trip_above_um").GetDouble(), 2 * friction, 20 * friction);
+        Assert.Contains("adds no friction", demo.Run().Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_hull_lies_between_endless_hull_and_none()
     {
         JsonElement cruise = demo.Case("cruise");

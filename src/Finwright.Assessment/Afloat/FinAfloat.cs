@@ -44,6 +44,9 @@ public sealed record FinAfloat
     /// <summary>Lift slopes on an endless wall at cruise speed, per radian on the fin's area; null when there is a <see cref="Problem"/>.</summary>
     public SlopeOpinions? Slope { get; init; }
 
+    /// <summary>How smooth it has to be at cruise; null when cruise was not worked out.</summary>
+    public Smoothness? Smoothness => this[LoadCaseKind.Cruise] is { } cruise ? Smoothness.Of(Water, cruise.Load.Speed, Planform.MeanChord) : null;
+
     /// <summary>Whether weed slides off.</summary>
     public required Margin Weed { get; init; }
 

@@ -9,31 +9,13 @@ namespace Finwright.Assessment.Packing;
 /// <summary>
 /// What the bench taught, as <c>finwright bench fit --json</c> gives it. Field names are these properties in camel case; each carries its unit. Factors are measured stiffness over computed.
 /// </summary>
-public sealed record BenchFitSummary
+public sealed record BenchFitSummary() : DesignAnswer("finwright-bench-fit")
 {
     // A shift farther than this many standard deviations of before is outside the range of before.
     private const double UsualShift = 2;
 
     // The plate itself is no better against solid elements than about this; a factor is not known better than the model that it corrects.
     private const double LeastPercent = 0.5;
-
-    /// <summary>Says what the file is.</summary>
-    public string Kind { get; init; } = "finwright-bench-fit";
-
-    /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
-    public int Layout { get; init; } = 1;
-
-    /// <summary>Name and version of the program.</summary>
-    public required string MadeBy { get; init; }
-
-    /// <summary>Name of the fin; null when the design could not be read.</summary>
-    public required string? Name { get; init; }
-
-    /// <summary>SHA-256 of the content of the design that was compared with.</summary>
-    public required string DesignSha256 { get; init; }
-
-    /// <summary>The answer in plain words.</summary>
-    public required string Sentence { get; init; }
 
     /// <summary>Why there is no answer, and what to do; null when there is one.</summary>
     public string? Problem { get; init; }

@@ -10,26 +10,8 @@ namespace Finwright.Assessment.Packing;
 /// What the bench should show, as <c>finwright bench --json</c> gives it. Field names are these properties in camel case; each carries its unit. Deflections are positive the way the
 /// weight pulls; twist is positive when the trailing edge goes farther than the leading edge.
 /// </summary>
-public sealed record BenchSummary
+public sealed record BenchSummary() : DesignAnswer("finwright-bench")
 {
-    /// <summary>Says what the file is.</summary>
-    public string Kind { get; init; } = "finwright-bench";
-
-    /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
-    public int Layout { get; init; } = 1;
-
-    /// <summary>Name and version of the program.</summary>
-    public required string MadeBy { get; init; }
-
-    /// <summary>Name of the fin; null when the design could not be read.</summary>
-    public required string? Name { get; init; }
-
-    /// <summary>SHA-256 of the design's content.</summary>
-    public required string DesignSha256 { get; init; }
-
-    /// <summary>The answer in plain words.</summary>
-    public required string Sentence { get; init; }
-
     /// <summary>Why there is no prediction, and what to do; null when there is one.</summary>
     public string? Problem { get; init; }
 

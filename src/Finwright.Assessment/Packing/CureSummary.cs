@@ -9,26 +9,8 @@ namespace Finwright.Assessment.Packing;
 /// How the parts cure, as <c>cure.json</c> and <c>finwright cure --json</c> give it. Field names are these properties in lower case with underscores; each carries its unit.
 /// What did not happen in the time followed is null.
 /// </summary>
-public sealed record CureSummary
+public sealed record CureSummary() : DesignAnswer("finwright-cure", 2)
 {
-    /// <summary>Says what the file is.</summary>
-    public string Kind { get; init; } = "finwright-cure";
-
-    /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
-    public int Layout { get; init; } = 2;
-
-    /// <summary>Name and version of the program.</summary>
-    public required string MadeBy { get; init; }
-
-    /// <summary>Name of fin or part; null when the input could not be read.</summary>
-    public required string? Name { get; init; }
-
-    /// <summary>SHA-256 of the design's content; empty for a part that came as a mesh.</summary>
-    public required string DesignSha256 { get; init; }
-
-    /// <summary>The answer in plain words.</summary>
-    public required string Sentence { get; init; }
-
     /// <summary>Name of the resin system.</summary>
     public string? Resin { get; init; }
 

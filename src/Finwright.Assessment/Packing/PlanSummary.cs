@@ -7,26 +7,8 @@ namespace Finwright.Assessment.Packing;
 /// What a fin takes, costs, and how long it takes, as <c>plan.json</c> and <c>finwright plan --json</c> give it. Field names are these properties in lower case with
 /// underscores; each carries its unit.
 /// </summary>
-public sealed record PlanSummary
+public sealed record PlanSummary() : DesignAnswer("finwright-plan")
 {
-    /// <summary>Says what the file is.</summary>
-    public string Kind { get; init; } = "finwright-plan";
-
-    /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
-    public int Layout { get; init; } = 1;
-
-    /// <summary>Name and version of the program.</summary>
-    public required string MadeBy { get; init; }
-
-    /// <summary>Name of the fin; null when the design could not be read.</summary>
-    public required string? Name { get; init; }
-
-    /// <summary>SHA-256 of the design's content.</summary>
-    public required string DesignSha256 { get; init; }
-
-    /// <summary>The answer in plain words.</summary>
-    public required string Sentence { get; init; }
-
     /// <summary>Currency of all costs.</summary>
     public string? Currency { get; init; }
 

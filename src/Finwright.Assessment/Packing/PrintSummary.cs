@@ -9,26 +9,8 @@ namespace Finwright.Assessment.Packing;
 /// How the parts are printed, as <c>print.json</c> and <c>finwright print --json</c> give it. Field names are these properties in lower case with underscores; each
 /// carries its unit. Heights count from the bed; layers are numbered from 1.
 /// </summary>
-public sealed record PrintSummary
+public sealed record PrintSummary() : DesignAnswer("finwright-print")
 {
-    /// <summary>Says what the file is.</summary>
-    public string Kind { get; init; } = "finwright-print";
-
-    /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
-    public int Layout { get; init; } = 1;
-
-    /// <summary>Name and version of the program.</summary>
-    public required string MadeBy { get; init; }
-
-    /// <summary>Name of fin or part; null when the input could not be read.</summary>
-    public required string? Name { get; init; }
-
-    /// <summary>SHA-256 of the design's content; empty for a part that came as a mesh.</summary>
-    public required string DesignSha256 { get; init; }
-
-    /// <summary>The answer in plain words.</summary>
-    public required string Sentence { get; init; }
-
     /// <summary>How it stands, worst first.</summary>
     public IReadOnlyList<VerdictSummary> Verdicts { get; init; } = [];
 

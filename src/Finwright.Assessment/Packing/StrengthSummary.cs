@@ -13,26 +13,8 @@ namespace Finwright.Assessment.Packing;
 /// Whether a fin bends, twists, opens or breaks, as <c>strength.json</c> and <c>finwright strength --json</c> give it. Field names are these properties in lower case with
 /// underscores; each carries its unit. Deflections are positive the way the side force pushes; twist is positive when the trailing edge goes farther, which unloads the blade.
 /// </summary>
-public sealed record StrengthSummary
+public sealed record StrengthSummary() : DesignAnswer("finwright-strength")
 {
-    /// <summary>Says what the file is.</summary>
-    public string Kind { get; init; } = "finwright-strength";
-
-    /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
-    public int Layout { get; init; } = 1;
-
-    /// <summary>Name and version of the program.</summary>
-    public required string MadeBy { get; init; }
-
-    /// <summary>Name of the fin; null when the design could not be read.</summary>
-    public required string? Name { get; init; }
-
-    /// <summary>SHA-256 of the design's content.</summary>
-    public required string DesignSha256 { get; init; }
-
-    /// <summary>The answer in plain words.</summary>
-    public required string Sentence { get; init; }
-
     /// <summary>Why there are no load cases, and what to do; null when there are.</summary>
     public string? Problem { get; init; }
 

@@ -9,26 +9,8 @@ namespace Finwright.Assessment.Packing;
 /// What a fin does when it sails, as <c>water.json</c> and <c>finwright water --json</c> give it. Field names are these properties in lower
 /// case with underscores; each carries its unit. Numbers have nine digits, which is more than the methods deserve; the verdicts say how sure.
 /// </summary>
-public sealed record WaterSummary
+public sealed record WaterSummary() : DesignAnswer("finwright-water")
 {
-    /// <summary>Says what the file is.</summary>
-    public string Kind { get; init; } = "finwright-water";
-
-    /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
-    public int Layout { get; init; } = 1;
-
-    /// <summary>Name and version of the program.</summary>
-    public required string MadeBy { get; init; }
-
-    /// <summary>Name of the fin; null when the design could not be read.</summary>
-    public required string? Name { get; init; }
-
-    /// <summary>SHA-256 of the design's content.</summary>
-    public required string DesignSha256 { get; init; }
-
-    /// <summary>The answer in plain words.</summary>
-    public required string Sentence { get; init; }
-
     /// <summary>Why there are no load cases, and what to do; null when there are.</summary>
     public string? Problem { get; init; }
 
@@ -49,6 +31,9 @@ public sealed record WaterSummary
 
     /// <summary>What the trade says of the fin's size; stands beside the computed answer, judges nothing.</summary>
     public IReadOnlyList<RuleOfThumbSummary> RulesOfThumb { get; init; } = [];
+
+    /// <summary>How smooth it has to be sanded; null when cruise was not worked out.</summary>
+    public SmoothnessSummary? Smoothness { get; init; }
 
     /// <summary>The water; null when the design is wrong.</summary>
     public WaterStateSummary? Water { get; init; }
@@ -87,6 +72,7 @@ public sealed record WaterSummary
             SpanLoad = afloat[LoadCaseKind.Cruise] is { } cruise ? [.. cruise.UnderHull.Result.Strips.Select(SpanLoadSummary.Of)] : [],
             Sweep = [.. afloat.Sweep.Select(SweepSummary.Of)],
             RulesOfThumb = [.. afloat.RulesOfThumb.Select(RuleOfThumbSummary.Of)],
+            Smoothness = afloat.Smoothness is { } smooth ? new(smooth.Speed, Rounded.Digits(1e6 * smooth.Friction), Rounded.Digits(1e6 * smooth.Ridges)) : null,
             Water = WaterStateSummary.Of(afloat, result.Polars!),
             Assumptions = SailingBalance.Assumptions,
         };
@@ -132,6 +118,12 @@ public sealed record WaterStateSummary
         PolarPointsConverged = polars.Family?.SolvedCount ?? 0,
     };
 }
+
+/// <summary>How smooth a blade has to be sanded.</summary>
+/// <param name="SpeedMPerS">At this speed.</param>
+/// <param name="FrictionBelowUm">Roughness below this height adds no friction.</param>
+/// <param name="RidgesTripAboveUm">Ridges across the stream above this height end the laminar layer a tenth of the chord behind the nose.</param>
+public sealed record SmoothnessSummary(double SpeedMPerS, double FrictionBelowUm, double RidgesTripAboveUm);
 
 /// <summary>Side force at one depth.</summary>
 public sealed record SpanLoadSummary

@@ -157,13 +157,14 @@ public static class PourVerdicts
     private static Verdict SecondOpinion(FinPoured poured)
     {
         PartPoured worst = poured.Parts.MaxBy(part => Math.Abs(part.Air.Total / part.Pores.Pores.Value - 1))!;
-        return new TwoOpinions("pore-opinion", $"room for resin, by boxes and by slices: {worst.Name}", worst.Air.Total, worst.Pores.Pores.Value, BoxRange)
+        TwoOpinions both = new("pore-opinion", $"room for resin, by boxes and by slices: {worst.Name}", worst.Air.Total, worst.Pores.Pores.Value, BoxRange)
         {
             Certainty = Certainty.Derived,
             HowSure = "Slices follow the printer's own lines; boxes fill the mesh with cells and know nothing of lines. Both count walls and hardware out.",
             Found = $"Cells of {1e3 * worst.Voxels.Cell:0.0} mm leave {1e6 * worst.Air.Total:0} ml, slices {1e6 * worst.Pores.Pores.Value:0} ml.",
             Change = "Have a further cup at hand, and look at the part for slivers and walls that meet.",
-        }.Verdict with { Part = worst.Name };
+        };
+        return both.Verdict with { Part = worst.Name };
     }
 
     private static double PouringTime(PartPoured part) => part.Batches.Batches[0].PouringTime;

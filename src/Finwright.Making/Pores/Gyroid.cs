@@ -51,10 +51,6 @@ public static class Gyroid
         return LineFactor * Require.Between(ratio, 0, 0.21);
     }
 
-    /// <summary>Length of printed line on each square metre of a layer, 1/m.</summary>
-    /// <param name="cellEdge">Edge of the cubic cell, metres.</param>
-    public static double LineLengthPerArea(double cellEdge) => LineFactor / Require.Positive(cellEdge);
-
     /// <summary>Share of the room where F lies above a level: one labyrinth.</summary>
     /// <param name="level">Level, at least 0, below √2.</param>
     /// <returns>0.5 at level 0, 0.017 at √2; good to 2e-4.</returns>

@@ -21,7 +21,7 @@ public sealed class PhoneHost : IAsyncDisposable
     private const long MostBytes = 1 << 20;
 
     // All that the pages of run sheets need besides themselves.
-    private static readonly string[] Files = ["/_content/Finwright.Page/css/page.css", "/_content/Finwright.Page/css/run.css", "/_content/Finwright.Page/js/run.js", "/_content/Finwright.Page/fin.svg"];
+    private static readonly string[] Files = ["/_content/Finwright.Page/css/page.css", "/_content/Finwright.Page/css/run.css", "/_content/Finwright.Page/js/run.js", "/_content/Finwright.Page/js/judge.js", "/_content/Finwright.Page/fin.svg"];
 
     private readonly WebApplication _web;
 

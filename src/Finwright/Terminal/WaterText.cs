@@ -86,6 +86,8 @@ internal static class WaterText
             Line("Hull: a flat plate as wide as the tail, on water that gives way. An endless hull and no hull at all are the bounds; see --json.");
         }
 
+        if (summary.Smoothness is { } smooth)
+            Line($"Sanding: at {smooth.SpeedMPerS:0.#} m/s roughness below {smooth.FrictionBelowUm:0} µm adds no friction; ridges across the flow above {smooth.RidgesTripAboveUm:0} µm, as of printed layers, end the laminar layer a tenth of the chord behind the nose.");
         foreach (LoadCaseSummary own in summary.LoadCases.Where(own => own.Status is not null))
             Line($"{Sentence(own.Case)}: {own.SideForceLowN:0} to {own.SideForceHighN:0} N is possible. {own.Derivation}");
         foreach (string note in summary.LoadCases.SelectMany(own => own.Notes).Distinct(StringComparer.Ordinal))

@@ -12,9 +12,8 @@ public sealed class PageAgreesTests(PackedFins fins)
     // A fin takes a minute or two on a small computer; beyond this it hangs.
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);
 
-    // One fin is enough, the smallest: it has strip, clamp rods and cases that are not carried.
     [Theory]
-    [InlineData("mudflat-delta")]
+    [MemberData(nameof(FiveFinsTests.Names), MemberType = typeof(FiveFinsTests))]
     public async Task The_page_shows_the_numbers_of_the_command_line(string name)
     {
         FinResults called = fins[name].Lines;

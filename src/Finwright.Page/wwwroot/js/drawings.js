@@ -2,16 +2,7 @@
 export function hand(svg, drawing) {
     let held = null, wanted = null, under = false, ended = null;
 
-    // Text and marks keep their size on the screen: the style sheet reads how many millimetres a pixel is.
-    function scale() {
-        const box = svg.viewBox.baseVal, width = svg.clientWidth, height = svg.clientHeight;
-        if (width > 0 && height > 0 && box.width > 0)
-            svg.style.setProperty("--px", String(Math.max(box.width / width, box.height / height)));
-    }
-    const size = new ResizeObserver(scale), view = new MutationObserver(scale);
-    size.observe(svg);
-    view.observe(svg, { attributes: true, attributeFilter: ["viewBox"] });
-    scale();
+    const sized = look(svg);
 
     function place(event) {
         const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
@@ -137,14 +128,13 @@ export function hand(svg, drawing) {
     addEventListener("keydown", key);
     return {
         close() {
-            size.disconnect();
-            view.disconnect();
+            sized.close();
             removeEventListener("keydown", key);
         },
     };
 }
 
-// Text of a drawing without handles keeps its size likewise.
+// Text and marks keep their size on the screen: the style sheet reads how many millimetres a pixel is.
 export function look(svg) {
     const scale = () => {
         const box = svg.viewBox.baseVal, width = svg.clientWidth, height = svg.clientHeight;

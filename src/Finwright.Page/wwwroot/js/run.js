@@ -1,9 +1,10 @@
 // A run sheet: ticks, clocks, readings and notes. What is entered is kept in this browser first and sent as soon as Finwright is in
 // reach; of two values of one thing the later counts, wherever it was entered.
+import { judge } from "./judge.js";
+
 const sheet = document.getElementById("sheet");
 const words = JSON.parse(sheet.dataset.words), lang = sheet.dataset.lang, fahrenheit = sheet.dataset.fahrenheit === "yes";
 const address = "/run/" + sheet.dataset.id + "/entries", place = "run:" + sheet.dataset.id;
-const slack = 2, near = 5;
 const first = JSON.parse(sheet.dataset.state);
 // The clock of this device may be off; everything is told in that of Finwright's computer.
 let offset = first.now - Date.now();
@@ -86,27 +87,11 @@ async function send() {
         send();
 }
 
-function between(form, seconds) {
-    const curve = JSON.parse(form.dataset.curve);
-    for (let i = 1; i < curve.length; i++) {
-        const [a, b] = [curve[i - 1], curve[i]];
-        if (seconds < a[0] || seconds > b[0])
-            continue;
-        const share = b[0] > a[0] ? (seconds - a[0]) / (b[0] - a[0]) : 1;
-        return a.map((x, k) => x + share * (b[k] - x));
-    }
-    return null;
-}
-
-function judge(form, kelvin, at) {
+function judgedReading(form, kelvin, at) {
     const limit = Number(form.dataset.limit) || null, start = started(form.dataset.of);
-    if (limit && kelvin > limit - near)
-        return { state: "danger", text: say(words.danger, warmth(kelvin), warmth(limit)) };
-    const expected = start === null || at < start ? null : between(form, (at - start) / 1000);
-    if (!expected)
-        return { state: "unknown", text: say(words.unknown, warmth(kelvin)) };
-    const state = kelvin > expected[3] + slack ? "warm" : kelvin < expected[1] - slack ? "cool" : "expected";
-    return { state, text: say(words[state], warmth(kelvin), warmth(expected[1]), warmth(expected[3])) };
+    const { state, expected } = judge(limit, JSON.parse(form.dataset.curve), kelvin, start === null ? null : (at - start) / 1000);
+    const told = state === "danger" ? [limit] : state === "unknown" ? [] : [expected[1], expected[3]];
+    return { state, text: say(words[state], warmth(kelvin), ...told.map(warmth)) };
 }
 
 function readingsOf(part) {
@@ -159,7 +144,7 @@ function showReadings(form) {
     said.set(form, shape);
     list.replaceChildren(...readings.map(reading => {
         const item = document.createElement("li"), text = document.createElement("span"), back = document.createElement("button");
-        const judged = judge(form, reading.kelvin, reading.at);
+        const judged = judgedReading(form, reading.kelvin, reading.at);
         text.textContent = clock(reading.at) + " · " + judged.text;
         text.className = "is-" + judged.state;
         back.type = "button";
@@ -290,7 +275,7 @@ for (const form of sheet.querySelectorAll(".thermometer")) {
             input.focus();
             return;
         }
-        const at = now(), told = judge(form, kelvin, at);
+        const at = now(), told = judgedReading(form, kelvin, at);
         judged.textContent = told.text;
         judged.className = "judged is-" + told.state;
         if (told.state === "danger" || told.state === "warm") {
