@@ -4,7 +4,7 @@ using Finwright.Water.Sections;
 namespace Finwright.Assessment.Caching;
 
 /// <summary>Curves of sections as bytes; without the details of the surface.</summary>
-public sealed class SectionCurveForm() : ResultForm<SectionCurve>("section-curve-2")
+public sealed class SectionCurveForm() : ResultForm<SectionCurve>("section-curve-3")
 {
     /// <summary>More points than any sweep asks for.</summary>
     private const int MostPoints = 4096;

@@ -63,6 +63,19 @@ public sealed class SectionFlowTests
     }
 
     [Fact]
+    public void Lift_rises_without_a_jump_as_transition_reaches_the_trailing_edge()
+    {
+        // A layer that turns just ahead of the edge and one that turns at it are nearly the same flow. The slope changes there, by less than half; lift must not jump.
+        SectionFlow flow = new(Named("naca-0009"));
+        SectionPoint[] points = [.. Enumerable.Range(0, 9).Select(i => flow.Solve((2.6 + 0.1 * i) * Degree, new() { ReynoldsNumber = 3e5 }))];
+        Assert.All(points, point => Assert.True(point.Converged));
+        Assert.InRange(points[0].TransitionLower, 0.9, 0.999);
+        Assert.Equal(1, points[^1].TransitionLower);
+        for (int i = 1; i < points.Length; i++)
+            Assert.InRange(points[i].Cl - points[i - 1].Cl, 0.004, 0.016);
+    }
+
+    [Fact]
     public void Symmetric_section_answers_opposite_angles_exactly_opposite()
     {
         SectionFlow flow = new(Named("naca-0010"));

@@ -112,7 +112,7 @@ internal sealed class CoupledFlow
         for (Steps = 0; Steps < MostSteps; Steps++)
         {
             Residuals.Evaluate(Stations, conditions, _gap);
-            _system.SetOuterFlow(_influence, _frictionless, Stations);
+            _system.SetOuterFlow(_influence, _frictionless, Residuals, Stations);
             double miss = Residuals.Greatest;
             foreach (double speed in _system.SpeedMiss)
                 miss = Math.Max(miss, Math.Abs(speed));

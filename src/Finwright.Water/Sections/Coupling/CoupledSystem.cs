@@ -10,9 +10,6 @@ namespace Finwright.Water.Sections.Coupling;
 /// </summary>
 internal sealed class CoupledSystem
 {
-    // Shape factor of both layers together at the edge about which they let go (2.2 to 2.8 by different authors; from memory).
-    private const double SeparatedShape = 2.5;
-
     private readonly int _stations;
     private readonly Sides _sides;
     private readonly DenseLu _factors;
@@ -58,11 +55,12 @@ internal sealed class CoupledSystem
     /// <summary>Lays down the outer flow for the sides as they are parted.</summary>
     /// <param name="influence">Signed influence of the masses.</param>
     /// <param name="frictionless">Frictionless signed speeds, wake included.</param>
+    /// <param name="residuals">The layers' equations at these stations.</param>
     /// <param name="state">The stations.</param>
-    public void SetOuterFlow(DisplacementInfluence influence, ReadOnlySpan<double> frictionless, LayerStations state)
+    public void SetOuterFlow(DisplacementInfluence influence, ReadOnlySpan<double> frictionless, LayerResiduals residuals, LayerStations state)
     {
         // δ* + θ over δ* in the wake; its slow change from step to step needs no derivative.
-        double whole = AttachedShare(state);
+        double whole = WakeAttachment.Share(state, _sides, residuals);
         Span<double> flux = stackalloc double[Wake.Count];
         for (int w = 0; w < Wake.Count; w++)
             flux[w] = whole * (1 + state.Momentum[_sides.Nodes + w] / state.Displacement(_sides.Nodes + w));
@@ -86,17 +84,6 @@ internal sealed class CoupledSystem
 
             _speedMiss[i] = speed - state.Speed[i];
         }
-    }
-
-    /// <summary>
-    /// How much of the wake's bend counts: all of it while the layers lie on the section up to its edge, none when they have left it, for then the
-    /// wake leaves along the separated layer and no longer bends from the edge's bisector to the stream.
-    /// </summary>
-    private double AttachedShare(LayerStations state)
-    {
-        int lower = _sides.Nodes - 1;
-        double shape = (state.Displacement(0) + state.Displacement(lower)) / (state.Momentum[0] + state.Momentum[lower]);
-        return 1 / (1 + Math.Pow((shape - 1) / (SeparatedShape - 1), 6));
     }
 
     /// <summary>Solves for one step.</summary>

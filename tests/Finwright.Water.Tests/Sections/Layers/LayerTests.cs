@@ -131,4 +131,21 @@ public sealed class LayerTests
         Assert.True(at > 0);
         Assert.Equal(place, march.X[at] * High, 0.05 * place);
     }
+
+    [Theory]
+    [InlineData(200, 4.302, 0.03954)]
+    [InlineData(800, 4.302, 0.04302)]
+    [InlineData(400, 4.604, 0.04485)]
+    [InlineData(1600, 4.930, 0.04962)]
+    [InlineData(100, 5.270, 0.04399)]
+    [InlineData(400, 5.270, 0.04950)]
+    [InlineData(1600, 5.270, 0.05161)]
+    [InlineData(100, 6.207, 0.04759)]
+    [InlineData(800, 6.207, 0.05386)]
+    public void Waves_on_a_layer_that_leaves_the_surface_grow_as_orr_and_sommerfeld_say(double reynolds, double shape, double growth)
+    {
+        // Numerical reference: spatial eigenvalue of the Orr-Sommerfeld equation, 91 Chebyshev points, on the Falkner-Skan profiles (SciPy's solve_bvp), greatest over the
+        // frequency. The same code gives c = 0.36412 + 0.00796i for Blasius' profile at Re 998, alpha 0.308 (Jordinson, 1970, J. Fluid Mech. 43, from memory). Tolerance 5 %: the fit.
+        Assert.Equal(growth, Amplification.Growth(new Real(shape), new Real(reynolds)).Value, 0.05 * growth);
+    }
 }
