@@ -9,7 +9,7 @@ public sealed class FuzzDocumentTests
     private const string Head = "\n\n| Kind of file | Files | Taken | Refused | Slowest, ms | Peak, MB |\n| --- | ---: | ---: | ---: | ---: | ---: |\n";
 
     // Fewer would say little more than the usual run.
-    private const int LeastFiles = 20_000;
+    private const int LeastFiles = 2000;
 
     [Fact]
     public void Document_shows_a_long_run_of_every_kind()
