@@ -5,7 +5,7 @@ namespace Finwright.Numerics;
 
 /// <summary>
 /// Factors of a full square matrix, by Gaussian elimination with partial pivoting, a few columns at a time with the processor's vector unit:
-/// several times faster on a few hundred unknowns than the managed factorisation of the general library (bench: <c>DenseLuBench</c>).
+/// several times faster on a few hundred unknowns than the managed factorisation of the general library (bench: <c>compare dense</c> holds it against another).
 /// </summary>
 /// <remarks>Holds its work space; one instance serves one size, again and again, on one thread at a time.</remarks>
 public sealed class DenseLu

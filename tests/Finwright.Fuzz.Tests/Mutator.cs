@@ -17,12 +17,19 @@ internal sealed class Mutator(IReadOnlyList<byte[]> seeds, Random random)
     }.Select(Encoding.UTF8.GetBytes)];
 
     /// <summary>One spoilt file.</summary>
-    public byte[] Next()
+    /// <returns>The file, and which seed it was made from.</returns>
+    public (byte[] File, int Seed) Next()
     {
-        List<byte> file = [.. seeds[random.Next(seeds.Count)]];
+        int seed = random.Next(seeds.Count);
+        List<byte> file = [.. seeds[seed]];
+        // A part of the files is spoilt so that its form stays whole: readers come to the end of it, and what works with it gets strange numbers.
+        bool isGentle = random.Next(3) == 0;
         for (int changes = random.Next(1, MostChanges); changes > 0; changes--)
-            Change(file);
-        return [.. file];
+            if (isGentle)
+                Number(file, random.Next(file.Count + 1));
+            else
+                Change(file);
+        return ([.. file], seed);
     }
 
     private void Change(List<byte> file)
@@ -78,8 +85,17 @@ internal sealed class Mutator(IReadOnlyList<byte[]> seeds, Random random)
         int end = begin;
         while (end < file.Count && file[end] is (>= (byte)'0' and <= (byte)'9') or (byte)'.')
             end++;
+        double old = double.TryParse(Encoding.ASCII.GetString([.. file[begin..end]]), NumberStyles.Float, CultureInfo.InvariantCulture, out double there) ? there : 1;
         file.RemoveRange(begin, end - begin);
-        double value = random.Next(4) switch { 0 => random.NextDouble(), 1 => Math.Pow(10, random.Next(-30, 30)), 2 => -random.Next(), _ => random.NextInt64() };
+        double value = random.Next(6) switch
+        {
+            0 => random.NextDouble(),
+            1 => Math.Pow(10, random.Next(-30, 30)),
+            2 => -random.Next(),
+            3 => random.NextInt64(),
+            4 => Math.Round(old * 3 * random.NextDouble(), 3),
+            _ => Math.Round(old) + random.Next(-2, 3),
+        };
         file.InsertRange(begin, Encoding.ASCII.GetBytes(value.ToString("R", CultureInfo.InvariantCulture)));
     }
 }

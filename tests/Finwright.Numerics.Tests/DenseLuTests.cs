@@ -49,6 +49,7 @@ public sealed class DenseLuTests
     {
         Assert.False(new DenseLu(2).Factor([1, 2, 2, 4]));
         Assert.False(new DenseLu(2).Factor([1, double.NaN, 0, 1]));
+        Assert.False(new DenseLu(2).Factor([0, 0, 0, 0]));
         Assert.Throws<ArgumentException>(() => new DenseLu(2).Factor([1, 2, 3]));
     }
 }

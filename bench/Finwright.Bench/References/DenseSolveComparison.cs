@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Finwright.Numerics;
-using Finwright.Water.Lifting;
 
 namespace Finwright.Bench.References;
 
@@ -38,23 +37,12 @@ internal static class DenseSolveComparison
                     factors.Solve(right, solution);
                 return good;
             });
-            rows.Add(Row("sections: `DenseLu`", n, isSolved, solution, theirs, times, theirTimes));
-
-            double[] copy = new double[n * n];
-            (times, isSolved) = Sampling.Usual.Measure(() =>
-            {
-                matrix.CopyTo(copy, 0);
-                right.CopyTo(solution, 0);
-                DenseFactor factor = new(copy, n);
-                factor.Solve(solution);
-                return !factor.IsSingular;
-            });
-            rows.Add(Row("lifting surface: `DenseFactor`", n, isSolved, solution, theirs, times, theirTimes));
+            rows.Add(Row(n, isSolved, solution, theirs, times, theirTimes));
         }
 
         return new("Full systems of equations", name, rows);
     }
 
-    private static ComparisonRow Row(string what, int n, bool isSolved, double[] ours, double[] theirs, Times ourTimes, Times theirTimes) =>
-        new(what, $"{n} unknowns", "", Vectors.Largest(ours), Vectors.Largest(theirs), isSolved ? Vectors.Difference(ours, theirs) : double.NaN, "", Limit, ourTimes, theirTimes);
+    private static ComparisonRow Row(int n, bool isSolved, double[] ours, double[] theirs, Times ourTimes, Times theirTimes) =>
+        new("`DenseLu`", $"{n} unknowns", "", Vectors.Largest(ours), Vectors.Largest(theirs), isSolved ? Vectors.Difference(ours, theirs) : double.NaN, "", Limit, ourTimes, theirTimes);
 }

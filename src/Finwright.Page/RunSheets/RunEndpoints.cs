@@ -51,26 +51,17 @@ internal static class RunEndpoints
     {
         if (context.Request.Headers[Header] != "run")
             return Results.StatusCode(StatusCodes.Status403Forbidden);
-        if (context.Request.ContentLength is not (> 0 and <= MostBytes))
+        if (context.Request.ContentLength is not (> 0 and <= MostBytes and long bytes))
             return Results.StatusCode(StatusCodes.Status413PayloadTooLarge);
         if (desk.Ask(store => store.RunSheets.Find(id)) is not { } sheet)
             return Results.NotFound();
-        SentEntry[]? sent;
-        try
-        {
-            sent = await JsonSerializer.DeserializeAsync<SentEntry[]>(context.Request.Body, Form, context.RequestAborted).ConfigureAwait(false);
-        }
-        catch (JsonException)
-        {
-            return Results.BadRequest();
-        }
-
-        RunPlan plan = RunPlan.Of(sheet.Plan);
-        if (sent is null || sent.Length > RunEntries.MostAtOnce || !Array.TrueForAll(sent, entry => entry is { Key: not null, Value: not null } && IsMoment(entry.At) && RunEntries.Allows(plan, entry.Key, entry.Value)))
+        byte[] sent = new byte[bytes];
+        int length = await context.Request.Body.ReadAtLeastAsync(sent, sent.Length, throwOnEndOfStream: false, context.RequestAborted).ConfigureAwait(false);
+        if (RunEntries.Read(RunPlan.Of(sheet.Plan), sent.AsSpan(0, length)) is not { } entries)
             return Results.BadRequest();
         try
         {
-            desk.Change(store => store.RunSheets.Enter(id, [.. sent.Select(entry => new RunEntry(entry.Key, entry.Value, DateTimeOffset.FromUnixTimeMilliseconds(entry.At)))]));
+            desk.Change(store => store.RunSheets.Enter(id, entries));
         }
         catch (StoreException problem)
         {
@@ -80,8 +71,6 @@ internal static class RunEndpoints
         context.Response.Headers.CacheControl = "no-store";
         return Results.Json(Answer(desk, id), Form);
     }
-
-    private static bool IsMoment(long milliseconds) => milliseconds is > 0 and < 253_402_300_799_000;
 }
 
 /// <summary>What was entered on a sheet.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using Finwright.Workshop.RunSheets;
 
@@ -12,6 +13,33 @@ public static partial class RunEntries
 
     /// <summary>So many things may be sent at once.</summary>
     public const int MostAtOnce = 500;
+
+    // The end of the year 9999, ms since 1970.
+    private const long LastMoment = 253_402_300_799_000;
+
+    private static readonly JsonSerializerOptions Form = new(JsonSerializerDefaults.Web);
+
+    /// <summary>Reads what a phone sends: all of it, or nothing when a sheet may not hold any one thing of it.</summary>
+    /// <param name="plan">The sheet's steps.</param>
+    /// <param name="utf8">A list of entries in JSON: key, value, and when each was set, ms since 1970.</param>
+    /// <returns>The entries; null when they are refused.</returns>
+    public static IReadOnlyList<RunEntry>? Read(RunPlan plan, ReadOnlySpan<byte> utf8)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        SentEntry[]? sent;
+        try
+        {
+            sent = JsonSerializer.Deserialize<SentEntry[]>(utf8, Form);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+
+        return sent is { Length: <= MostAtOnce } && Array.TrueForAll(sent, entry => entry is { Key: not null, Value: not null, At: > 0 and < LastMoment } && Allows(plan, entry.Key, entry.Value))
+            ? [.. sent.Select(entry => new RunEntry(entry.Key, entry.Value, DateTimeOffset.FromUnixTimeMilliseconds(entry.At)))]
+            : null;
+    }
 
     /// <summary>Whether a sheet may hold an entry.</summary>
     /// <param name="plan">The sheet's steps.</param>

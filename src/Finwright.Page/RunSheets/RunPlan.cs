@@ -5,7 +5,7 @@ namespace Finwright.Page.RunSheets;
 /// <summary>The steps of a run sheet, laid out once from the design as it stood, in the reader's words.</summary>
 public sealed record RunPlan
 {
-    private static readonly JsonSerializerOptions Form = new(JsonSerializerDefaults.Web);
+    private static readonly JsonSerializerOptions Form = new(JsonSerializerDefaults.Web) { RespectNullableAnnotations = true };
 
     /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
     public int Layout { get; init; } = 1;

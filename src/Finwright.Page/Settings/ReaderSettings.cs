@@ -41,7 +41,7 @@ public sealed record ReaderChoice
 /// <summary>The reader's choice, kept beside the store.</summary>
 public sealed class ReaderSettings
 {
-    private static readonly JsonSerializerOptions Form = new() { WriteIndented = true, Converters = { new JsonStringEnumConverter() } };
+    private static readonly JsonSerializerOptions Form = new() { WriteIndented = true, Converters = { new JsonStringEnumConverter(namingPolicy: null, allowIntegerValues: false) } };
 
     private readonly string _file;
 

@@ -1,4 +1,5 @@
 using Finwright.Geometry;
+using Finwright.Numerics;
 
 namespace Finwright.Water.Lifting;
 
@@ -42,8 +43,8 @@ internal sealed class FinInfluence
             IsSingular = AddHull(a);
         }
 
-        Factor = new(a, n);
-        IsSingular |= Factor.IsSingular;
+        Factor = new(n);
+        IsSingular |= !Factor.Factor(a);
     }
 
     public FinLattice Lattice { get; }
@@ -52,7 +53,7 @@ internal sealed class FinInfluence
 
     public HullPlate? Hull { get; }
 
-    public DenseFactor Factor { get; }
+    public DenseLu Factor { get; }
 
     /// <summary>Whether the geometry leaves the answer undetermined.</summary>
     public bool IsSingular { get; private set; }
@@ -82,7 +83,7 @@ internal sealed class FinInfluence
     {
         FinLattice flat = lattice.Fin.MeanSurface is null ? lattice : new(lattice.Fin with { MeanSurface = null }, lattice.Span, lattice.Chord, lattice.Gap);
         int n = flat.Count, rows = flat.Rows, count = hull.Count;
-        double[] own = new double[count * count], strengths = new double[count * n];
+        double[] own = new double[count * count], wash = new double[count * n], strengths = new double[count * n];
         Point3[] velocities = new Point3[rows];
         for (int i = 0; i < count; i++)
         {
@@ -94,14 +95,15 @@ internal sealed class FinInfluence
                 flat.Velocities(p, j, velocities);
                 // The negative image doubles the flow across its plane.
                 for (int k = 0; k < rows; k++)
-                    strengths[i * n + j * rows + k] = -2 * velocities[k].Y;
+                    wash[i * n + j * rows + k] = -2 * velocities[k].Y;
             }
         }
 
-        DenseFactor factor = new(own, count);
-        IsSingular |= factor.IsSingular;
-        if (!factor.IsSingular)
-            factor.Solve(strengths, n);
+        DenseLu factor = new(count);
+        if (factor.Factor(own))
+            factor.SolveMany(wash, n, strengths);
+        else
+            IsSingular = true;
         return strengths;
     }
 

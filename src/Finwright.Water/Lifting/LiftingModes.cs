@@ -25,20 +25,19 @@ internal sealed class LiftingModes
 
         Count = 2 + strips * (bends ? 2 : 1);
         _vortices = new double[n * Count];
+        double[] asked = new double[n * Count];
         for (int i = 0; i < n; i++)
         {
             int strip = i / rows, row = i % rows;
-            _vortices[i * Count] = lattice.SlopeX[i];
-            _vortices[i * Count + 1] = -1;
-            _vortices[i * Count + 2 + strip] = -1;
+            asked[i * Count] = lattice.SlopeX[i];
+            asked[i * Count + 1] = -1;
+            asked[i * Count + 2 + strip] = -1;
             if (bends && Hinges[strip] < 1)
-                _vortices[i * Count + 2 + strips + strip] = -BentSheet.Slope(lattice.Chord, row, Hinges[strip]);
+                asked[i * Count + 2 + strips + strip] = -BentSheet.Slope(lattice.Chord, row, Hinges[strip]);
         }
 
-        if (influence.IsSingular)
-            Array.Clear(_vortices);
-        else
-            influence.Factor.Solve(_vortices, Count);
+        if (!influence.IsSingular)
+            influence.Factor.SolveMany(asked, Count, _vortices);
         (Circulation, Suction, Arm, HingeMoment) = (new double[strips * Count], new double[strips * Count], new double[strips * Count], new double[strips * Count]);
         SumStrips(lattice, 0, Count);
     }
@@ -47,11 +46,9 @@ internal sealed class LiftingModes
     {
         (Count, Hinges, _vortices) = (straight.Count, straight.Hinges, [.. straight._vortices]);
         (Circulation, Suction, Arm, HingeMoment) = ([.. straight.Circulation], [.. straight.Suction], [.. straight.Arm], [.. straight.HingeMoment]);
-        double[] along = [.. bent.SlopeX];
-        if (influence.IsSingular)
-            Array.Clear(along);
-        else
-            influence.Factor.Solve(along);
+        double[] along = new double[bent.Count];
+        if (!influence.IsSingular)
+            influence.Factor.Solve(bent.SlopeX, along);
         for (int i = 0; i < along.Length; i++)
             _vortices[i * Count] = along[i];
         SumStrips(bent, 0, 1);

@@ -1,3 +1,5 @@
+using Finwright.Numerics;
+
 namespace Finwright.Water.Lifting;
 
 /// <summary>
@@ -28,14 +30,14 @@ internal sealed class StripCoupling
     private readonly double[] _residual;
     private readonly double[] _trial;
     private readonly double[] _jacobian;
-    private DenseFactor? _factor;
+    private readonly DenseLu _factor;
 
     public StripCoupling(LiftingModes modes, StripGeometry geometry, FinLattice lattice, FlowState flow)
     {
         (_lattice, _modes, _geometry) = (lattice, modes, geometry);
         int strips = lattice.Strips, unknowns = modes.Count - 2;
         (Weights, Angles) = (new double[modes.Count], new double[strips]);
-        (_residual, _trial, _jacobian) = (new double[unknowns], new double[modes.Count], new double[unknowns * unknowns]);
+        (_residual, _trial, _jacobian, _factor) = (new double[unknowns], new double[modes.Count], new double[unknowns * unknowns], new(unknowns));
         _sections = new StripSection?[strips];
         _sheetGain = new double[strips];
         Reynolds = new double[strips];
@@ -79,19 +81,15 @@ internal sealed class StripCoupling
         Iterations = 0;
         Residual = Evaluate(Weights);
         int unknowns = _residual.Length;
-        double[] step = new double[unknowns];
+        double[] step = new double[unknowns], down = new double[unknowns];
         for (; Iterations < LargestIterations && Residual > Tolerance; Iterations++)
         {
             FillJacobian();
-            if (_factor is null)
-                _factor = new(_jacobian, unknowns);
-            else
-                _factor.Factorise();
-            if (_factor.IsSingular)
+            if (!_factor.Factor(_jacobian))
                 break;
             for (int i = 0; i < unknowns; i++)
-                step[i] = -_residual[i];
-            _factor.Solve(step);
+                down[i] = -_residual[i];
+            _factor.Solve(down, step);
             double largest = 0;
             for (int j = 0; j < _lattice.Strips; j++)
                 largest = Math.Max(largest, Math.Abs(step[j]));

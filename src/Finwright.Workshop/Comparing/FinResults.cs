@@ -14,7 +14,7 @@ public sealed record FinResults
     private static readonly JsonSerializerOptions Options = new()
     {
         PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower) },
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false) },
         IgnoreReadOnlyProperties = true,
         RespectNullableAnnotations = true,
         RespectRequiredConstructorParameters = true,
@@ -89,7 +89,7 @@ public sealed record FinResults
         try
         {
             FinResults? results = JsonSerializer.Deserialize<FinResults>(json, Options);
-            return results is { Layout: CurrentLayout } && results.Lines.All(line => line is not null && Enum.IsDefined(line.Group)) ? results : null;
+            return results is { Layout: CurrentLayout } && results.Groups.All(Enum.IsDefined) && results.Lines.All(line => line is not null && Enum.IsDefined(line.Group)) ? results : null;
         }
         catch (JsonException)
         {
