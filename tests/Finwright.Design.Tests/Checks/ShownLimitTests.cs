@@ -1,3 +1,5 @@
+using Finwright.Design.Fields;
+
 namespace Finwright.Design.Tests.Checks;
 
 /// <summary>A rule that is broken shows the number that breaks it and the number it is held against; at the limit itself it is silent.</summary>
@@ -99,10 +101,8 @@ public sealed class ShownLimitTests
     public void Check_counts_items_of_a_list_made_in_code(int rods, bool isFine)
     {
         // At most eight clamp rods: docs/design-file.md.
-        FinDesign design = new()
+        FinDesign design = Built() with
         {
-            Name = "Built in code",
-            Shape = new Shape { Outline = new Outline { Family = OutlineFamily.Upright, SpanMm = 300, RootChordMm = 100 } },
             Base = new Base { Fixing = Fixing.ClampRods },
             Hardware = new Hardware { ClampRods = [.. Enumerable.Range(0, rods).Select(i => new ClampRod { FromFrontMm = 10 + 10 * i })] },
         };
@@ -113,6 +113,175 @@ public sealed class ShownLimitTests
             Assert.Empty(tooMany);
         else
             Assert.Equal(("$.hardware.clamp_rods", "9 items", "8 items"), tooMany.Select(finding => (finding.Path, finding.Value, finding.Limit)).Single());
+    }
+
+    [Theory]
+    [InlineData("\"brief\": { \"draught_limit_mm\": 250.5 }", "deeper-than-spot", "Take 49.5 mm off the span")]
+    // 80 % of 0.5 mm.
+    [InlineData("\"print\": { \"layer_mm\": 0.41, \"line_width_mm\": 0.5 }", "layer-too-tall", "more than 80 % of the line's width of 0.5 mm")]
+    [InlineData("\"print\": { \"layer_mm\": 0.41, \"line_width_mm\": 0.5 }", "layer-too-tall", "Print layers of at most 0.4 mm")]
+    [InlineData("\"pour\": { \"stages\": [ { \"to_percent\": 60, \"after_hours\": 0 }, { \"to_percent\": 50, \"after_hours\": 5 } ] }", "pours-not-rising", "Pour 2 reaches 50 %, no higher than pour 1 with 60 %")]
+    [InlineData("\"pour\": { \"stages\": [ { \"to_percent\": 60, \"after_hours\": 0 }, { \"to_percent\": 80, \"after_hours\": 5 }, { \"to_percent\": 100, \"after_hours\": 4 } ] }", "pours-not-later", "Pour 3 comes after 4 h, no later than pour 2 with 5 h")]
+    public void Check_words_the_numbers_as_they_are(string fields, string code, string words) => AssertSays(Design(fields), code, words);
+
+    [Fact]
+    public void Check_words_places_as_they_are()
+    {
+        AssertSays(Design("", "\"sections\": [ { \"at_percent\": 0 } ]"), "too-few-stations", "There is 1 station;");
+        AssertSays(Design("", "\"sections\": []"), "too-few-stations", "There are no stations;");
+        AssertSays(Design("", "\"sections\": [ { \"at_percent\": 0 }, { \"at_percent\": 60 }, { \"at_percent\": 40 }, { \"at_percent\": 100 } ]"), "stations-out-of-order", "stands at 40 %, before the one at 60 %");
+        AssertSays(Design("", "\"sections\": [ { \"at_percent\": 0 }, { \"at_percent\": 60 }, { \"at_percent\": 60 }, { \"at_percent\": 100 } ]"), "stations-out-of-order", "Two stations stand at 60 %");
+        AssertSays(Free(FreeEdges.Replace("{ \"depth_mm\": 200, \"aft_mm\": 105 }", "{ \"depth_mm\": 99, \"aft_mm\": 105 }", StringComparison.Ordinal)), "edge-turns-back", "from 100 mm to 99 mm");
+        AssertSays(MeasuredBox("\"deep_length_mm\": 140, \"bolts\": [ { \"from_front_mm\": 40 }, { \"from_front_mm\": 53.5 } ]"), "bolts-too-near", "stands 13.5 mm behind the one before");
+    }
+
+    [Theory]
+    [InlineData("\"print\": { \"layer_mm\": 0.4, \"line_width_mm\": 0.5 }")]
+    [InlineData("\"hardware\": { \"cavities\": [ { \"kind\": \"cylinder\", \"at_depth_mm\": 60, \"at_chord_percent\": 40, \"length_mm\": 20, \"room_mm\": 5 } ] }")]
+    [InlineData("\"hardware\": { \"cavities\": [ { \"kind\": \"box\", \"at_depth_mm\": 60, \"at_chord_percent\": 40, \"length_mm\": 20, \"height_mm\": 20, \"room_mm\": 5 } ] }")]
+    [InlineData("\"materials\": { \"rod\": { \"content\": \"{}\" } }, \"pour\": { \"system\": { \"content\": \"{}\" } }")]
+    public void Check_is_silent_where_nothing_is_wrong(string fields) => Assert.Empty(DesignReader.Read(Design(fields)).Findings);
+
+    [Theory]
+    [InlineData("\"materials\": { \"rod\": { \"material\": \"carbon-rod\", \"content\": \"{}\" } }", "material-given-twice")]
+    [InlineData("\"materials\": { \"rod\": { \"file\": \"own.material.json\", \"content\": \"{}\" } }", "material-given-twice")]
+    [InlineData("\"pour\": { \"system\": { \"name\": \"laminating-slow\", \"content\": \"{}\" } }", "resin-given-twice")]
+    [InlineData("\"pour\": { \"system\": { \"file\": \"own.resin.json\", \"content\": \"{}\" } }", "resin-given-twice")]
+    public void Check_counts_the_text_within_the_design_as_a_source(string fields, string code) => Assert.Equal(code, DesignReader.Read(Design(fields)).Findings[0].Code);
+
+    [Theory]
+    [InlineData('*')]
+    [InlineData('?')]
+    [InlineData('"')]
+    [InlineData('<')]
+    [InlineData('>')]
+    [InlineData('|')]
+    [InlineData('~')]
+    public void Check_refuses_a_file_name_that_some_system_does_not_take(char character)
+    {
+        // The marks that Windows forbids in names (from memory), and the home folder's.
+        FinDesign design = Built() with { Materials = new Materials { Rod = new MaterialChoice { File = $"own{character}.material.json" } } };
+
+        Assert.Equal("file-outside-folder", Assert.Single(DesignValidation.Check(design)).Code);
+    }
+
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(30, false)]
+    public void Check_cautions_about_glue_alone_unless_a_rod_reaches_into_the_base(double intoBase, bool isCautioned)
+    {
+        FinDesign design = Built() with
+        {
+            Base = new Base { Fixing = Fixing.BaseOnly },
+            Hardware = new Hardware { CarbonRods = [new CarbonRod { RootChordPercent = 30, IntoBaseMm = intoBase }] },
+        };
+
+        Assert.Equal(isCautioned, DesignValidation.Check(design).Any(finding => finding.Code == "held-by-glue-alone"));
+    }
+
+    [Fact]
+    public void Check_notes_what_a_family_or_a_flat_tip_does_not_use()
+    {
+        AssertNotUsed(Design("", "\"tip\": \"flat\""), null);
+        AssertNotUsed(Design("", "\"tip_rounding_mm\": 3"), null);
+        AssertNotUsed(Design("").Replace("110 }", "110, \"trailing_edge\": [ { \"depth_mm\": 0, \"aft_mm\": 110 } ] }", StringComparison.Ordinal), "$.shape.outline.trailing_edge");
+        // The deeper edge counts: a span that says the same is no contradiction.
+        AssertNotUsed(Free("\"span_mm\": 300, " + FreeEdges.Replace("{ \"depth_mm\": 300, \"aft_mm\": 95 }", "{ \"depth_mm\": 299, \"aft_mm\": 95 }", StringComparison.Ordinal)), null);
+
+        static void AssertNotUsed(string text, string? path) => Assert.Equal(path, DesignReader.Read(text).Findings.SingleOrDefault(finding => finding.Code == "not-used")?.Path);
+    }
+
+    [Fact]
+    public void Check_holds_the_deepest_point_of_a_free_outline_against_the_spot()
+    {
+        string outline = FreeEdges.Replace("{ \"depth_mm\": 300, \"aft_mm\": 95 }", "{ \"depth_mm\": 301, \"aft_mm\": 95 }", StringComparison.Ordinal);
+        string text = $$"""{ "name": "Limit", "brief": { "draught_limit_mm": 300 }, "shape": { "outline": { "family": "free", {{outline}} } } }""";
+
+        Finding finding = Assert.Single(DesignReader.Read(text).Findings, finding => finding.Code == "deeper-than-spot");
+
+        Assert.Equal(("301 mm", "300 mm"), (finding.Value, finding.Limit));
+        Assert.DoesNotContain(DesignReader.Read(text.Replace("301", "300", StringComparison.Ordinal)).Findings, finding => finding.Code == "deeper-than-spot");
+    }
+
+    [Fact]
+    public void Check_takes_edges_that_run_level_for_a_while_and_says_when_one_is_missing()
+    {
+        Assert.Empty(DesignReader.Read(Free(FreeEdges.Replace("{ \"depth_mm\": 200, \"aft_mm\": 105 }", "{ \"depth_mm\": 100, \"aft_mm\": 105 }", StringComparison.Ordinal))).Findings);
+        string one = FreeEdges[..FreeEdges.IndexOf(']', StringComparison.Ordinal)] + "]";
+        Assert.Equal(["too-few-points"], DesignReader.Read(Free(one)).Findings.Select(finding => finding.Code));
+        Assert.Equal(["too-few-points"], DesignReader.Read(Free(FreeEdges[(FreeEdges.IndexOf("\"trailing", StringComparison.Ordinal))..])).Findings.Select(finding => finding.Code));
+        // The least span of any outline is enough for a free one.
+        string shallow = FreeEdges;
+        double least = RecordForm.Of(typeof(Outline)).Find("span_mm")!.Minimum!.Value;
+        foreach ((int depth, double share) in new[] { (100, 0.3), (200, 0.6), (300, 1.0) })
+            shallow = shallow.Replace($"\"depth_mm\": {depth}", $"\"depth_mm\": {share * least:R}", StringComparison.Ordinal);
+        Assert.Empty(DesignReader.Read(Free(shallow)).Findings);
+    }
+
+    [Theory]
+    [InlineData(8, true)]
+    [InlineData(7, false)]
+    public void Check_wants_eight_points_of_an_imported_section(int points, bool isFine)
+    {
+        FinDesign good = Built();
+        ImportedSection own = new() { Name = "own", Points = [.. Enumerable.Range(0, points).Select(i => (double[])[Math.Abs(1 - 2.0 * i / (points - 1)), 0.05 * i])] };
+        SectionStation[] stations = [new() { AtPercent = 0, Section = "own" }, new() { AtPercent = 100 }];
+
+        Assert.Equal(!isFine, DesignValidation.Check(good with { Shape = good.Shape with { ImportedSections = [own], Sections = stations } }).Any(finding => finding.Code == "too-few-points"));
+    }
+
+    [Fact]
+    public void Check_says_on_which_side_of_its_range_a_number_lies()
+    {
+        // 30 to 160 kg: docs/design-file.md.
+        Finding low = Of(29), high = Of(161), none = Of(double.NaN);
+        Assert.Equal(("29 kg", "30 kg"), (low.Value, low.Limit));
+        Assert.Contains("the least accepted is 30 kg", low.Message, StringComparison.Ordinal);
+        Assert.Equal(("161 kg", "160 kg"), (high.Value, high.Limit));
+        Assert.Contains("the most accepted is 160 kg", high.Message, StringComparison.Ordinal);
+        Assert.Equal("Choose a number from 30 to 160 kg.", high.Remedy);
+        Assert.Equal("Give a number in kg.", none.Remedy);
+
+        static Finding Of(double mass) => Assert.Single(DesignValidation.Check(Built() with { Brief = new Brief { RiderMassKg = mass } }));
+    }
+
+    [Fact]
+    public void Check_reports_both_numbers_of_a_point()
+    {
+        FinDesign good = Built();
+        ImportedSection own = new() { Name = "own", Points = [[3, -3], .. Enumerable.Range(0, 8).Select(i => (double[])[0.1 * i, 0])] };
+
+        string[] paths = [.. DesignValidation.Check(good with { Shape = good.Shape with { ImportedSections = [own] } }).Where(finding => finding.Code == "out-of-range").Select(finding => finding.Path)];
+
+        Assert.Equal(["$.shape.imported_sections[0].points[0][0]", "$.shape.imported_sections[0].points[0][1]"], paths);
+    }
+
+    [Fact]
+    public void Check_counts_characters_of_a_text_made_in_code_and_looks_for_line_breaks_where_none_may_be()
+    {
+        // At most 60 characters: docs/design-file.md.
+        Assert.Empty(DesignValidation.Check(Built() with { Name = new string('x', 60) }));
+        Finding finding = Assert.Single(DesignValidation.Check(Built() with { Name = new string('x', 61) }));
+        Assert.Equal(("text-too-long", "61 characters", "60 characters"), (finding.Code, finding.Value, finding.Limit));
+        Assert.Contains("or a line break", Assert.Single(DesignValidation.Check(Built() with { Name = "a\nb" })).Message, StringComparison.Ordinal);
+        Assert.Empty(DesignValidation.Check(Built() with { Note = "a\nb\tc\rd" }));
+        Assert.DoesNotContain("line break", Assert.Single(DesignValidation.Check(Built() with { Note = "a\u0007b" })).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_takes_corners_as_round_as_the_base_is_deep() =>
+        Assert.Empty(DesignReader.Read(MeasuredBox("\"deep_length_mm\": 140, \"rear_depth_mm\": 20, \"corner_radius_mm\": 20")).Findings);
+
+    private static FinDesign Built() => new()
+    {
+        Name = "Built in code",
+        Shape = new Shape { Outline = new Outline { Family = OutlineFamily.Upright, SpanMm = 300, RootChordMm = 100 } },
+    };
+
+    private static void AssertSays(string text, string code, string words)
+    {
+        Finding finding = DesignReader.Read(text).Findings.First(finding => finding.Code == code);
+        Assert.Contains(words, finding.Message + " " + finding.Remedy, StringComparison.Ordinal);
     }
 
     private static string Design(string others, string shape = "") => $$"""
