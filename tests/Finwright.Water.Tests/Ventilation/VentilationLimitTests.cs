@@ -215,4 +215,33 @@ public sealed class VentilationLimitTests
 
         Assert.Equal(Math.PI / 4 * Math.Sqrt(above / below), DepthFroude.Washout(a, 0.4), 1e-12);
     }
+
+    [Fact]
+    public void Of_refuses_numbers_that_describe_no_fin()
+    {
+        StripCondition strip = Usual.Strips[0];
+        VentilationCase[] cases =
+        [
+            Usual with { Speed = 0 }, Usual with { Span = 0 }, Usual with { Area = 0 }, Usual with { SideForce = -1 }, Usual with { RootSeparationAngleRatio = 0 },
+            With(strip with { AngleOfAttack = -0.1 }), With(strip with { AngleOfAttack = 1.6 }), With(strip with { StallAngle = 0 }), With(strip with { Separation = 1.1 }),
+            With(strip with { MinimumCp = double.NaN }), With(strip with { Load = -1 }),
+            Usual with { AirPath = Usual.AirPath! with { RootGap = -1 } }, Usual with { AirPath = Usual.AirPath! with { HullCover = double.NaN } }, Usual with { AirPath = Usual.AirPath! with { RootChord = 0 } },
+        ];
+        Assert.All(cases, state => Assert.Throws<ArgumentOutOfRangeException>(() => VentilationMargins.Of(state)));
+        Assert.Throws<ArgumentNullException>(() => VentilationMargins.Of(null!));
+
+        static VentilationCase With(StripCondition strip) => Usual with { Strips = [strip] };
+    }
+
+    [Fact]
+    public void LiftSlope_of_half_a_chord_is_the_published_ratio() =>
+        // Harwood, Young and Ceccio (2016): (1 + 4.5 L - 2 L² + π/2 L³)/(1/(2π) + 0.75 L - L² + L³) at L = 0.5 by hand: 2.946350/0.409155.
+        Assert.Equal(7.20106, VentilatedCavity.LiftSlope(0.5), 2e-5);
+
+    [Theory]
+    // Their fit of the length, scaled to meet the theories at 1.25 and 0.5 chords, with the share of Ψ between the two; angle 0.01, worked out apart (python).
+    [InlineData(3, 0.946334373307)]
+    [InlineData(4, 0.751659744909)]
+    [InlineData(5, 0.602949644503)]
+    public void Length_between_the_theories_is_the_scaled_fit(double psi, double length) => Assert.Equal(length, VentilatedCavity.Length(2 * psi * 0.01, 0.01), 1e-9);
 }
