@@ -41,6 +41,30 @@ public sealed class BillTests
         Assert.Equal((3, 3.0), (nuts.Packs, nuts.Amount));
     }
 
+    [Fact]
+    public void Of_prices_each_kind_of_hardware()
+    {
+        HardwareItem[] hardware =
+        [
+            new(HardwareKind.ThreadedRod, "M6 rod", 0.2, 2, "base"),
+            new(HardwareKind.Dowel, "3 mm dowel", 0.03, 4, "blade"),
+            new(HardwareKind.BoxBolt, "M6 bolt", 0.05, 2, "base"),
+            new(HardwareKind.CrossPin, "3 mm pin", 0.02, 1, "base"),
+            new(HardwareKind.StripSheet, "sheet", 0.2, 1, "strip"),
+        ];
+        PriceList prices = PriceList with { ThreadedRod = 3, Dowel = 2, Sheet = 7 };
+        Bill bill = Bill.Of(prices, 1.5, 0, 0, 0, hardware);
+        // 1.5 kg · 20, 0.4 m · 3, 0.12 m · 2, two bolts and a pin at 2, the sheet at 7, sundries at 5.
+        Assert.Equal(30 + 1.2 + 0.24 + 6 + 7 + 5, bill.Used, 9);
+        // Two spools, a metre of each rod; the rest as used.
+        Assert.Equal(40 + 3 + 2 + 6 + 7 + 5, bill.Bought, 9);
+        Assert.DoesNotContain(bill.Lines, line => line.Item.Contains("resin", StringComparison.Ordinal) || line.Item.Contains("gauge", StringComparison.Ordinal));
+        Assert.DoesNotContain(Bill.Of(prices, 1.5, 0, 0, 0, []).Lines, line => line.Item.Contains("sheet", StringComparison.Ordinal));
+        // A spool that is just used up is one spool, and a gauge may need the next.
+        Assert.Equal(1, Bill.Of(prices, 1, 0, 0, 0, []).Lines[0].Packs);
+        Assert.Equal(2, Bill.Of(prices, 1, 0.01, 0, 0, []).Lines[0].Packs);
+    }
+
     [Theory]
     // A metre less the saw's 2 mm for each piece.
     [InlineData(new[] { 0.3, 0.3, 0.3 }, 1)]

@@ -35,6 +35,44 @@ public sealed class MakingScheduleTests
     }
 
     [Fact]
+    public void Of_a_small_fin_takes_the_time_summed_by_hand()
+    {
+        MakingSchedule schedule = MakingSchedule.Of(new() { Plates = [Hour], BladeCure = Hour });
+        // Print 1 h, cool 0.75, try 1, seal 8, pour 0.5 with a cup of 0.2: the last resin after 11.45 h. Sanding a day later, 3.75 h with the fitting; the bench six days after the resin, 1 h.
+        Assert.Equal(11.45 * Hour, Start("let the blade cure"), 1e-6);
+        Assert.Equal((11.45 + 24) * Hour, Start("sand"), 1e-6);
+        Assert.Equal(11.45 * Hour + 6 * Day, Start("hang the weight"), 1e-6);
+        Assert.Equal(12.45 * Hour + 6 * Day, schedule.Elapsed, 1e-6);
+        // In minutes: 10 + 5 + 30 + 45 + 42 + 10 + 180 + 45 + 60.
+        Assert.Equal(427 * 60, schedule.HandsOn, 1e-6);
+
+        double Start(string name) => schedule.Steps.Single(step => step.Name.StartsWith(name, StringComparison.Ordinal)).Start;
+    }
+
+    [Fact]
+    public void Of_more_work_takes_the_hands_that_it_needs()
+    {
+        MakingSchedule schedule = MakingSchedule.Of(Work with { BladePours = 2, BladePourSpan = 6 * Hour });
+        // Ten minutes a plate and five a pause, which are on the first; five a bond beside half an hour; twelve a cup beside half an hour.
+        Assert.Equal((10 * Hour, 15 * 60.0), Of("print plate 1 of 2"));
+        Assert.Equal((4 * Hour, 10 * 60.0), Of("print plate 2 of 2"));
+        Assert.Equal((Hour + 10 * 60, 40 * 60.0), Of("try nuts"));
+        Assert.Equal((6.5 * Hour + 36 * 60, 66 * 60.0), Of("pour the blade, 2 pours"));
+        Assert.Equal((20 * Hour, 10 * 60.0), Of("let the blade cure"));
+        Assert.Equal((30 * Hour, 10 * 60.0), Of("let the base cure"));
+        Assert.Equal(24 * Hour, MakingSchedule.Of(Work with { BladeCure = null }).Steps.Single(step => step.Name == "let the blade cure").Elapsed);
+        Assert.StartsWith("With 1 pause:", Step("print plate 1").Reason, StringComparison.Ordinal);
+        Assert.StartsWith("Look at", Step("print plate 2").Reason, StringComparison.Ordinal);
+        // After 30 h in the bath the base is hard for sanding already, after the strip even more.
+        Assert.DoesNotContain(schedule.Steps, step => step.Name.StartsWith("let the resin harden", StringComparison.Ordinal));
+        Assert.Contains(Cautions.Bath, Step("pour the blade").Cautions);
+        Assert.DoesNotContain(Cautions.Bath, MakingSchedule.Of(Work with { IsBathed = false }).Steps.SelectMany(step => step.Cautions));
+
+        ScheduleStep Step(string name) => schedule.Steps.Single(step => step.Name.StartsWith(name, StringComparison.Ordinal));
+        (double, double) Of(string name) => (Math.Round(Step(name).Elapsed, 6), Math.Round(Step(name).HandsOn, 6));
+    }
+
+    [Fact]
     public void Of_every_step_with_resin_dust_or_solvent_carries_its_caution()
     {
         foreach (ScheduleStep step in MakingSchedule.Of(Work).Steps)

@@ -77,5 +77,25 @@ public sealed class StrikeTests
         Assert.Throws<ArgumentOutOfRangeException>(() => (Upright with { EdgeLean = 1.5 }).At(1));
         Assert.Throws<ArgumentOutOfRangeException>(() => Upright.At(double.NaN));
         Assert.Throws<ArgumentOutOfRangeException>(() => Upright.SpeedAtWhich(0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => (Upright with { Friction = -0.1 }).At(1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => (Upright with { Mass = 0 }).At(1));
+    }
+
+    [Fact]
+    public void Edge_that_friction_just_holds_catches()
+    {
+        Strike even = Upright with { EdgeLean = 0.3, Friction = Math.Tan(0.3) };
+        Assert.False(even.RidesUp);
+        Assert.False(even.At(5).RidesUp);
+        Assert.Equal(10e3, even.At(5).AftForce, 1e-6);
+        Assert.Equal(0, even.At(5).UpForce);
+    }
+
+    [Fact]
+    public void EffectiveMass_falls_with_the_arm_on_either_side()
+    {
+        // 1/(1/m + r²/J): at r² = J/m half the mass.
+        Assert.Equal(5, Strike.EffectiveMass(10, 40, 2), 1e-12);
+        Assert.Equal(5, Strike.EffectiveMass(10, 40, -2), 1e-12);
     }
 }

@@ -22,6 +22,13 @@ public sealed class BaseInBoxTests
     }
 
     [Fact]
+    public void Without_load_nothing_presses()
+    {
+        BaseInBoxState state = Base.Solve(0, 0);
+        Assert.Equal((0, 0, 0, 0, 0), (state.HullEdgePressure, state.TopEdgePressure, state.BendingStressAtHull, state.GreatestBendingStress, state.GreatestBendingAt));
+    }
+
+    [Fact]
     public void Any_load_is_in_balance_when_summed_over_the_depth() => Gen.Select(Gen.Double[1, 2000], Gen.Double[0, 300], Gen.Double[0.015, 0.08]).Hold(
         (double force, double moment, double depth) =>
         {
