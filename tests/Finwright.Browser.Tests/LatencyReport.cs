@@ -39,6 +39,7 @@ public sealed class LatencyReport(BrowserFixture browser)
         """;
 
     [Fact]
+    [Trait("Pace", "long")]
     public async Task How_fast_the_page_follows_the_hand()
     {
         bool isWanted = Environment.GetEnvironmentVariable("FINWRIGHT_LATENCY") == "1";

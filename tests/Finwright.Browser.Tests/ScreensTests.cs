@@ -8,6 +8,7 @@ public sealed class ScreensTests(BrowserFixture browser)
     private static bool IsWanted => Environment.GetEnvironmentVariable("FINWRIGHT_SCREENS") == "1";
 
     [Theory]
+    [Trait("Pace", "long")]
     [InlineData(1440, 900, false)]
     [InlineData(1440, 900, true)]
     [InlineData(390, 844, false)]
