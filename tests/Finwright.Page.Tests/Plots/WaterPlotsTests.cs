@@ -17,7 +17,10 @@ public sealed class WaterPlotsTests
     {
         PlotSheet sheet = new WaterPlots(MadeFin.Reader()).SideForce(Afloat, ("the other", Afloat))!;
         PlotLine hull = Assert.Single(sheet.Lines, line => line.Name == "under this board");
-        Assert.Equal(Afloat.Sweep.Select(result => result.SideForce), hull.Points.Select(point => point.Y));
+        // Far past stall a point may have no answer; it is left out rather than drawn where the search ended.
+        LiftingResult[] solved = [.. Afloat.Sweep.Where(result => result.Status is LiftingStatus.Attached or LiftingStatus.Stalled)];
+        Assert.InRange(solved.Length, Afloat.Sweep.Count - 2, Afloat.Sweep.Count);
+        Assert.Equal(solved.Select(result => result.SideForce), hull.Points.Select(point => point.Y));
         PlotPoint at = Assert.Single(Assert.Single(sheet.Lines, line => line.Dash is PlotDash.Marks).Points);
         Assert.Equal(double.RadiansToDegrees(Cruise.UnderHull.Result.Flow.Leeway), at.X, 1e-6);
         // The mark stands on the line as it is drawn: straight between steps of half a degree.

@@ -12,8 +12,12 @@ public sealed class PageAgreesTests(PackedFins fins)
     // A fin takes a minute or two on a small computer; beyond this it hangs.
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);
 
+    // Each takes about a minute: by hand (docs/evidence.md).
+    public static TheoryData<string> Names => [.. PackedFins.Names];
+
     [Theory]
-    [MemberData(nameof(FiveFinsTests.Names), MemberType = typeof(FiveFinsTests))]
+    [Trait("Pace", "long")]
+    [MemberData(nameof(Names))]
     public async Task The_page_shows_the_numbers_of_the_command_line(string name)
     {
         FinResults called = fins[name].Lines;
