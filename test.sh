@@ -51,7 +51,7 @@ if step "build" dotnet build finwright.slnx; then
   step "layout of the code" dotnet format whitespace . --folder --exclude ./artifacts --verify-no-changes
   step "order of usings" dotnet format style finwright.slnx --diagnostics IMPORTS --verify-no-changes --no-restore
   echo "== tests"
-  # What takes minutes runs by hand: docs/page.md and docs/evidence.md say how.
+  # What takes minutes runs by hand: CONTRIBUTING.md says how.
   dotnet test --solution finwright.slnx --no-build -- --filter-not-trait "Pace=long" 2>&1 | tee "$log/tests"
   status=${PIPESTATUS[0]}
   read -r good bad < <(awk '/^ *failed:/{f+=$2} /^ *succeeded:/{s+=$2} /^ *skipped:/{k+=$2} END{print s+0, f+k+0}' "$log/tests")

@@ -33,7 +33,7 @@ public sealed class PagesTests(BrowserFixture browser)
     [Theory]
     [InlineData(1440, 900, false, "")]
     [InlineData(1440, 900, true, "color-contrast", Traits = ["Pace", "long"])]
-    [InlineData(360, 740, false, "scrollable-region-focusable target-size")]
+    [InlineData(360, 740, false, "scrollable-region-focusable target-size", Traits = ["Pace", "long"])]
     [InlineData(3840, 2160, false, null, Traits = ["Pace", "long"])]
     public async Task Each_opens_fits_shuts_nobody_out_and_asks_nobody_else(int width, int height, bool dark, string? rules)
     {

@@ -90,7 +90,8 @@ public sealed class PackTests(PackedDemos demos) : IClassFixture<PackedDemos>
     }
 
     [Theory]
-    [InlineData("fairway-upright", Traits = ["Pace", "long"])]
+    [Trait("Pace", "long")]
+    [InlineData("fairway-upright")]
     [InlineData("eelgrass-rake")]
     public void Worked_out_anew_a_demo_pours_and_bends_as_in_its_pack(string demo)
     {

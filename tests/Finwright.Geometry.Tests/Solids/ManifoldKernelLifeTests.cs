@@ -62,6 +62,7 @@ public sealed class ManifoldKernelLifeTests
     }
 
     [Fact]
+    [Trait("Pace", "long")]
     public void Engine_is_replaced_after_a_thousand_calls()
     {
         using ManifoldKernel kernel = new();

@@ -6,6 +6,7 @@ namespace Finwright.Geometry.Tests.Solids;
 public sealed class ManifoldKernelStartTests
 {
     [Fact]
+    [Trait("Pace", "long")]
     public async Task Kernels_started_and_ended_on_several_threads_all_finish()
     {
         // Threads of their own, so that they really start together.

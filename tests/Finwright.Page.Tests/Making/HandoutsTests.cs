@@ -56,6 +56,7 @@ public sealed class HandoutsTests : IDisposable
     }
 
     [Fact]
+    [Trait("Pace", "long")]
     public void The_pack_holds_what_its_own_list_says()
     {
         IReadOnlyList<Assessment.Packing.PackFile> files = FinFiles.Of(HandoutKind.Pack, SmallFin.Made, _papers with { ProgramVersion = "1.2.3" }, "1.2.3", TestContext.Current.CancellationToken);

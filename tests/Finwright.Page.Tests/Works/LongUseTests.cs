@@ -49,6 +49,7 @@ public sealed class LongUseTests : IDisposable
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Fact]
+    [Trait("Pace", "long")]
     public void Two_thousand_changes_by_hand_leave_no_growth()
     {
         // In a file: the steps that can be undone lie on the disk, not in memory.

@@ -40,7 +40,7 @@ internal static partial class VerdictSources
 
     [GeneratedRegex(
         @"\b([cC]ode|\w+Code) = ""(?<code>[a-z]+(-[a-z]+)*)""|\b(Unknown|WithoutFlow|OfLump)\(\s*([a-z.A-Z]+, )?""(?<code>[a-z]+(-[a-z]+)*)""|"
-        + @"Judge\(\s*afloat,\s*""(?<code>[a-z]+(-[a-z]+)*)""|\[StressedPart[^\]]*\], ""(?<code>[a-z]+(-[a-z]+)*)""",
+        + @"\bTwoOpinions( \w+ = new)?\(""(?<code>[a-z]+(-[a-z]+)*)""|Judge\(\s*afloat,\s*""(?<code>[a-z]+(-[a-z]+)*)""|\[StressedPart[^\]]*\], ""(?<code>[a-z]+(-[a-z]+)*)""",
         RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Code();
 
