@@ -7,17 +7,7 @@ public sealed class LoadCaseSumsTests
 {
     private const double Depth = 0.15, Degree = Math.PI / 180;
 
-    private static readonly SailingBrief Usual = new()
-    {
-        RiderMass = 80,
-        HangOut = 0.95,
-        SailEffortHeight = 1.85,
-        SailArea = 6.2,
-        BoardWidth = 0.7,
-        GettingGoingSpeed = 5,
-        CruiseSpeed = 9,
-        TopSpeed = 14,
-    };
+    private static readonly SailingBrief Usual = SailingBalanceTests.Usual;
 
     // Statics, moments about the mast foot: F (z/cos θ + s d + c tan θ) = g (m y + 9 kg h sin θ) + g (m + 9 + 8 kg) c, with h at 0.85 of z and c the offset of the hull's lift.
     private static double Force(double lean = 8 * Degree, double hangOut = 0.95, double effort = 1.85, double share = 1, double offset = 0) =>

@@ -5,7 +5,7 @@ namespace Finwright.Water.Tests.Sailing;
 
 public sealed class SailingBalanceTests
 {
-    private static readonly SailingBrief Usual = new()
+    internal static readonly SailingBrief Usual = new()
     {
         RiderMass = 80,
         HangOut = 0.95,
