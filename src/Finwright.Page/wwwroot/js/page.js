@@ -66,15 +66,29 @@ function places() {
         return [];
     }
 }
-function notePlace(y = scrollY) {
-    const here = location.pathname + location.search;
-    const others = places().filter(place => place.path !== here);
-    localStorage.setItem(placesKey, JSON.stringify([{ path: here, y }, ...others].slice(0, mostPlaces)));
+// A place is a chapter and how far into it: the chapters before it are taller or shorter once their numbers are there.
+function placeHere() {
+    const path = location.pathname + location.search;
+    let chapter = null;
+    for (const each of document.querySelectorAll(".chapter[id]"))
+        if (each.getBoundingClientRect().top < innerHeight / 2)
+            chapter = each;
+    return chapter ? { path, y: scrollY, chapter: chapter.id, into: -chapter.getBoundingClientRect().top } : { path, y: scrollY };
 }
-let noting = null;
+function notePlace(place = placeHere()) {
+    const others = places().filter(other => other.path !== place.path);
+    localStorage.setItem(placesKey, JSON.stringify([place, ...others].slice(0, mostPlaces)));
+}
+function heightOf(place) {
+    const chapter = place.chapter && document.getElementById(place.chapter);
+    return chapter ? chapter.getBoundingClientRect().top + scrollY + place.into : place.y;
+}
+// On the way back the page is not yet where its reader was, and what is kept must not become where it happens to be.
+let noting = null, returning = false;
+const mostReturningMs = 60000;
 addEventListener("scroll", () => {
     clearTimeout(noting);
-    noting = setTimeout(() => notePlace(), 150);
+    noting = setTimeout(() => { if (!returning) notePlace(); }, 150);
 }, { passive: true });
 history.scrollRestoration = "manual";
 if (location.hash === "#back") {
@@ -85,22 +99,28 @@ if (location.hash === "#back") {
         location.replace(last.path);
 }
 function comeBack() {
-    const was = location.hash ? 0 : places().find(place => place.path === location.pathname + location.search)?.y ?? 0;
-    notePlace(was);
-    if (was <= 0)
+    const path = location.pathname + location.search;
+    const was = location.hash ? null : places().find(place => place.path === path);
+    notePlace(was ?? { path, y: 0 });
+    if (!was || was.y <= 0)
         return;
-    const reach = () => scrollTo(0, was);
-    reach();
-    // The page grows while it is drawn; a hand that moves it has the last word.
+    // The page grows while it is drawn and while its numbers come in; a hand that moves it has the last word.
+    returning = true;
+    const reach = () => scrollTo(0, heightOf(was));
     const grown = new ResizeObserver(reach);
     grown.observe(document.body);
+    const there = () => {
+        grown.disconnect();
+        returning = false;
+    };
     for (const moved of ["wheel", "pointerdown", "keydown", "touchstart"])
-        addEventListener(moved, () => grown.disconnect(), { once: true, passive: true });
-    setTimeout(() => grown.disconnect(), 3000);
+        addEventListener(moved, there, { once: true, passive: true });
+    setTimeout(there, mostReturningMs);
+    reach();
 }
 comeBack();
 // From one room to another without asking for a whole page.
-window.navigation?.addEventListener("currententrychange", () => notePlace(0));
+window.navigation?.addEventListener("currententrychange", () => notePlace({ path: location.pathname + location.search, y: 0 }));
 
 // What scrolls sideways is reached by the keyboard too, and only then.
 let looking = null;
