@@ -81,31 +81,6 @@ public static class DarcyFill
     private static readonly double[] Places = [0.5 - Math.Sqrt(0.15), 0.5, 0.5 + Math.Sqrt(0.15)];
     private static readonly double[] Weights = [5.0 / 18, 8.0 / 18, 5.0 / 18];
 
-    /// <summary>Time to fill a straight body under a constant pressure, s: φ μ H² / (2 k Δp).</summary>
-    /// <param name="height">Height (or length), metres.</param>
-    /// <param name="openShare">Open share, 0 to 1.</param>
-    /// <param name="viscosity">Viscosity, Pa s.</param>
-    /// <param name="permeability">Permeability, m².</param>
-    /// <param name="pressure">Pressure, Pa, weight of the resin left out.</param>
-    public static double ConstantPressure(double height, double openShare, double viscosity, double permeability, double pressure) =>
-        Require.Between(openShare, 0, 1) * Require.Positive(viscosity) * Require.Positive(height) * height / (2 * Require.Positive(permeability) * Require.Positive(pressure));
-
-    /// <summary>Time to fill a straight body from below under a constant head, s: φ μ / (k ρ g) (h ln(h / (h − H)) − H).</summary>
-    /// <param name="height">Height H, metres; below the head.</param>
-    /// <param name="openShare">Open share, 0 to 1.</param>
-    /// <param name="viscosity">Viscosity, Pa s.</param>
-    /// <param name="permeability">Permeability, m².</param>
-    /// <param name="density">Density of the resin, kg/m³.</param>
-    /// <param name="head">Height h of the resin's surface in the reservoir above the inlet, metres.</param>
-    public static double ConstantHead(double height, double openShare, double viscosity, double permeability, double density, double head)
-    {
-        Require.Positive(height);
-        if (!(head > height) || !double.IsFinite(head))
-            throw new ArgumentOutOfRangeException(nameof(head), head, "The reservoir must stand above the part.");
-        return Require.Between(openShare, 0, 1) * Require.Positive(viscosity) / (Require.Positive(permeability) * Require.Positive(density) * Gravity)
-            * (head * Math.Log(head / (head - height)) - height);
-    }
-
     /// <summary>Pressure of a reservoir, Pa.</summary>
     /// <param name="density">Density of the resin, kg/m³.</param>
     /// <param name="head">Height of its surface above the inlet, metres.</param>

@@ -89,16 +89,6 @@ public static class PortOpening
         return new((double)good / All, least, sum / (2 * All), All);
     }
 
-    /// <summary>Least diameter from which on a hole is certain to open both labyrinths, metres.</summary>
-    /// <param name="depth">How deep it goes into the core, metres.</param>
-    /// <param name="cellEdge">Edge of the gyroid's cubic cell, metres.</param>
-    /// <param name="infillShare">Share of the core that is plastic, 0 to 0.6.</param>
-    /// <param name="inward">Direction of drilling, layer axes.</param>
-    /// <param name="area">Open area asked of each labyrinth, m².</param>
-    /// <returns>To a fortieth of the cell edge; null when not even a hole as wide as the cell does.</returns>
-    public static double? LeastDiameter(double depth, double cellEdge, double infillShare, Point3 inward, double area = UsualArea) =>
-        Least(size => Chance(size, depth, cellEdge, infillShare, inward, area).IsCertain, cellEdge);
-
     /// <summary>Least depth from which on a hole is certain to open both labyrinths, metres.</summary>
     /// <param name="diameter">Diameter of the hole, metres.</param>
     /// <param name="cellEdge">Edge of the gyroid's cubic cell, metres.</param>

@@ -62,10 +62,6 @@ public sealed record NutSeat
         }
     }
 
-    /// <summary>Pressure under the nut, Pa.</summary>
-    /// <param name="pull">Pull of the bolt, N, not negative.</param>
-    public double BearingPressure(double pull) => Require.NotNegative(pull) / Require.Positive(BearingArea);
-
     /// <summary>Pull at which the pressure under the nut reaches the tensile strength along layers, N; plastics and resins yield later when pressed, so this is on the safe side.</summary>
     /// <param name="surround">What the pocket is made of.</param>
     public Ranged BearingPull(NutSurround surround)

@@ -1,5 +1,4 @@
 using Finwright.Numerics;
-using Finwright.Strength.Materials;
 
 namespace Finwright.Strength.Joints;
 
@@ -18,13 +17,4 @@ public static class RodBond
     /// <param name="diameter">Of the rod, m.</param>
     /// <param name="length">Bonded, m.</param>
     public static bool IsLong(double diameter, double length) => length > 10 * diameter;
-
-    /// <summary>Bonded length at which bond and rod are equally strong, m.</summary>
-    /// <param name="diameter">Of the rod, m.</param>
-    /// <param name="rod">The rod.</param>
-    public static double FullLength(double diameter, Rod rod)
-    {
-        ArgumentNullException.ThrowIfNull(rod);
-        return rod.TensileStrength.Value * Require.Positive(diameter) / (4 * rod.BondStrength.Value);
-    }
 }

@@ -9,7 +9,7 @@ public enum CavityFate
     /// <summary>Between the two published bounds.</summary>
     MayStay,
 
-    /// <summary>It stays until the fin is unloaded or slowed.</summary>
+    /// <summary>It stays until the fin is unloaded.</summary>
     Stays,
 
     /// <summary>The fin carries nothing, so there is no cavity to judge.</summary>

@@ -27,12 +27,11 @@ public sealed class CoordinateReaderTests
             iter: 300);
 
     [Fact]
-    public void Read_of_our_own_columns_gives_a_symmetric_section_back_symmetric()
+    public void Read_of_plain_columns_gives_a_symmetric_section_back_symmetric()
     {
         FourDigitSection section = new(0, 0, 9);
-        StringWriter writer = new(CultureInfo.InvariantCulture);
-        CoordinateWriter.Write(writer, section);
-        CoordinateReading reading = Read(writer.ToString());
+        CoordinateLayout plain = new(PointOrder.StarboardTailFirst, " ", DecimalComma: false, HeadingLines: 0, Comments: false, Chord: 1, Rotation: 0, LineEnd: "\n");
+        CoordinateReading reading = Read(plain.Write(section, 100));
         Assert.Empty(reading.Problems);
         Assert.Equal(0, reading.Section!.MaximumCamber);
         Assert.InRange(Farthest(section, reading.Section), 0, 1e-4);
