@@ -1,3 +1,4 @@
+using System.Numerics;
 using Finwright.Making.Resins;
 using Finwright.Numerics;
 
@@ -93,12 +94,7 @@ public sealed class CureRate
     /// <summary>Rate dα/dt, 1/s.</summary>
     /// <param name="temperature">K.</param>
     /// <param name="conversion">α.</param>
-    public double At(double temperature, double conversion)
-    {
-        double t = Math.Clamp(temperature, LeastTemperature, GreatestTemperature), a = Math.Clamp(conversion, LeastConversion, 1);
-        double rate = (_rate1 * Math.Exp(-_over1 / t) + _rate2 * Math.Exp(-_over2 / t) * Math.Pow(a, _m)) * Math.Pow(1 - a, _n);
-        return _glass is null ? rate : rate / (1 + Math.Exp(GlassSteepness * (a - ConversionAtGlass(_glass, t + GlassOffset))));
-    }
+    public double At(double temperature, double conversion) => At(temperature, conversion, out _, out _);
 
     /// <summary>Rate dα/dt, 1/s, and its derivatives.</summary>
     /// <param name="temperature">K.</param>
@@ -107,21 +103,64 @@ public sealed class CureRate
     /// <param name="byConversion">∂/∂α, 1/s.</param>
     public double At(double temperature, double conversion, out double byTemperature, out double byConversion)
     {
-        double t = Math.Clamp(temperature, LeastTemperature, GreatestTemperature), a = Math.Clamp(conversion, LeastConversion, 1);
-        double am = Math.Pow(a, _m), rest = Math.Max(1 - a, 1e-12), bn = Math.Pow(rest, _n);
-        double k1 = _rate1 * Math.Exp(-_over1 / t), k2 = _rate2 * Math.Exp(-_over2 / t) * am;
-        double free = (k1 + k2) * bn;
-        double freeByT = (k1 * _over1 + k2 * _over2) / (t * t) * bn;
-        double freeByA = k2 * _m / a * bn - free * _n / rest;
+        double rate = At(new Vector<double>(temperature), new(conversion), out Vector<double> byT, out Vector<double> byA)[0];
+        (byTemperature, byConversion) = (byT[0], byA[0]);
+        return rate;
+    }
+
+    /// <summary>Rates of many places, 1/s.</summary>
+    /// <param name="temperature">K, of each.</param>
+    /// <param name="conversion">α of each.</param>
+    /// <param name="rate">Takes dα/dt of each.</param>
+    public void At(ReadOnlySpan<double> temperature, ReadOnlySpan<double> conversion, Span<double> rate)
+    {
+        int i = 0;
+        for (; i <= rate.Length - Vector<double>.Count; i += Vector<double>.Count)
+            At(new Vector<double>(temperature[i..]), new(conversion[i..]), out _, out _).CopyTo(rate[i..]);
+        for (; i < rate.Length; i++)
+            rate[i] = At(temperature[i], conversion[i]);
+    }
+
+    /// <summary>Rates of many places, 1/s, and their derivatives.</summary>
+    /// <param name="temperature">K, of each.</param>
+    /// <param name="conversion">α of each.</param>
+    /// <param name="rate">Takes dα/dt of each.</param>
+    /// <param name="byTemperature">Takes ∂/∂T of each, 1/(s K).</param>
+    /// <param name="byConversion">Takes ∂/∂α of each, 1/s.</param>
+    public void At(ReadOnlySpan<double> temperature, ReadOnlySpan<double> conversion, Span<double> rate, Span<double> byTemperature, Span<double> byConversion)
+    {
+        int i = 0;
+        for (; i <= rate.Length - Vector<double>.Count; i += Vector<double>.Count)
+        {
+            At(new Vector<double>(temperature[i..]), new(conversion[i..]), out Vector<double> byT, out Vector<double> byA).CopyTo(rate[i..]);
+            byT.CopyTo(byTemperature[i..]);
+            byA.CopyTo(byConversion[i..]);
+        }
+
+        for (; i < rate.Length; i++)
+            rate[i] = At(temperature[i], conversion[i], out byTemperature[i], out byConversion[i]);
+    }
+
+    /// <summary>Several at once: half of the time of a cure went into these powers, one by one.</summary>
+    private Vector<double> At(Vector<double> temperature, Vector<double> conversion, out Vector<double> byTemperature, out Vector<double> byConversion)
+    {
+        Vector<double> one = Vector<double>.One;
+        Vector<double> t = Vector.Min(Vector.Max(temperature, new(LeastTemperature)), new(GreatestTemperature)), a = Vector.Min(Vector.Max(conversion, new(LeastConversion)), one);
+        Vector<double> am = Vector.Exp(_m * Vector.Log(a)), rest = Vector.Max(one - a, new(1e-12)), bn = Vector.Exp(_n * Vector.Log(rest));
+        Vector<double> k1 = _rate1 * Vector.Exp(new Vector<double>(-_over1) / t), k2 = _rate2 * Vector.Exp(new Vector<double>(-_over2) / t) * am;
+        Vector<double> free = (k1 + k2) * bn, freeByT = (k1 * _over1 + k2 * _over2) / (t * t) * bn, freeByA = k2 * _m / a * bn - free * _n / rest;
         if (_glass is null)
         {
             (byTemperature, byConversion) = (freeByT, freeByA);
             return free;
         }
 
-        double x = Math.Max(0, (t + GlassOffset - _glass.Uncured) / (_glass.Cured - _glass.Uncured)), under = _glass.Shape + (1 - _glass.Shape) * x;
-        double share = 1 / (1 + Math.Exp(GlassSteepness * (a - x / under))), slope = GlassSteepness * share * (1 - share);
-        byTemperature = freeByT * share + free * slope * (x > 0 ? _glass.Shape / (under * under * (_glass.Cured - _glass.Uncured)) : 0);
+        double span = _glass.Cured - _glass.Uncured;
+        Vector<double> x = Vector.Max(Vector<double>.Zero, (t + new Vector<double>(GlassOffset - _glass.Uncured)) / span), under = new Vector<double>(_glass.Shape) + (1 - _glass.Shape) * x;
+        Vector<double> share = one / (one + Vector.Exp(GlassSteepness * (a - x / under))), slope = GlassSteepness * share * (one - share);
+        // Below the glass curve's beginning nothing moves with the temperature.
+        Vector<double> byX = Vector.ConditionalSelect(Vector.GreaterThan(x, Vector<double>.Zero), new Vector<double>(_glass.Shape) / (under * under * span), Vector<double>.Zero);
+        byTemperature = freeByT * share + free * slope * byX;
         byConversion = freeByA * share - free * slope;
         return free * share;
     }

@@ -48,8 +48,8 @@ public static class CureSlab
                 _cells.ResinMass[i] = isCore ? core * (1 - f) * slab.Resin.Density : 0;
                 if (i == 0)
                     continue;
-                _cells.Below[3 * i] = i - 1;
-                _cells.Links[3 * i] = 1 / (widths[i - 1] / 2 / (i - 1 < _resin ? coreConductivity : skinConductivity) + widths[i] / 2 / (isCore ? coreConductivity : skinConductivity));
+                double link = 1 / (widths[i - 1] / 2 / (i - 1 < _resin ? coreConductivity : skinConductivity) + widths[i] / 2 / (isCore ? coreConductivity : skinConductivity));
+                _cells.Links[i] = CellLinks.None(count) with { X = i - 1, GX = link };
             }
 
             _cells.SurfaceCell[0] = count - 1;

@@ -6,8 +6,7 @@ namespace Finwright.Making.Cure;
 /// (A. Sandu, J. G. Verwer, J. G. Blom, E. J. Spee, G. R. Carmichael and F. A. Potra, "Benchmarking stiff ODE solvers for atmospheric chemistry problems II: Rosenbrock solvers", Atmospheric
 /// Environment 31 (1997) 3459; coefficients from memory, held by a test of the order). Conversion and temperature are solved together: within a stage the conversion of a cell follows
 /// from its own temperature, which leaves one symmetric system in the temperatures.</para>
-/// <para>That system: conjugate gradients, with an incomplete Cholesky factor as preconditioner (exact in one dimension). Splitting by directions was left: cells cut small by the surface lag
-/// behind in it.</para>
+/// <para>That system is solved by <see cref="CellSystem"/>. Splitting by directions was left: cells cut small by the surface lag behind in it.</para>
 /// <para>The heat that leaves is one more unknown of the same method, so that released = stored + lost holds to the tolerance of the linear solver.</para>
 /// </remarks>
 internal sealed class CureSolver
@@ -17,21 +16,22 @@ internal sealed class CureSolver
     // Conjugate gradients end when the root mean square error of a stage, in the system's own norm, is below this share of the step's tolerance.
     private const double LinearShare = 0.02;
     private const double MostForLinear = 0.02; // K: a wide tolerance in time is no leave to solve badly.
-    private const int MostIterations = 2000;
     private const double ShortestStep = 1e-6;
+    private const double UsualLongest = 900, ShareOfTime = 0.05;
 
     // RODAS3 in the form without matrix products.
     private const double Gamma = 0.5;
     private static readonly double[] C = [4, 1, -1, 1, -1, -8.0 / 3];
 
     private readonly CureCells _cells;
+    private readonly CellSystem _system;
     private readonly CureRate _rate;
     private readonly double _heat;
     private readonly FilmTable[] _films;
     private readonly CureOptions _options;
     private readonly int _n;
     private readonly double[][] _stageT = new double[Stages][], _stageA = new double[Stages][];
-    private readonly double[] _heatFlow, _rateNow, _diagonal, _pivot, _byT, _under, _factor, _right, _stateT, _stateA, _residual, _direction, _product, _preconditioned, _surfaceSlope, _ownDiagonal;
+    private readonly double[] _heatFlow, _rateNow, _byT, _under, _factor, _right, _stateT, _stateA, _surfaceSlope, _ownDiagonal;
     private readonly double[] _stageLost = new double[Stages];
     private double _step, _lastStep, _capacity;
 
@@ -41,9 +41,9 @@ internal sealed class CureSolver
         for (int i = 0; i < Stages; i++)
             (_stageT[i], _stageA[i]) = (new double[_n + 1], new double[_n]);
         // One longer: what is no neighbour reads and writes there, with a conductance of zero.
-        (_heatFlow, _stateT, _direction, _product, _preconditioned) = (new double[_n + 1], new double[_n + 1], new double[_n + 1], new double[_n + 1], new double[_n + 1]);
-        (_diagonal, _pivot, _ownDiagonal) = (new double[_n + 1], new double[_n + 1], new double[_n + 1]);
-        (_rateNow, _byT, _under, _factor, _right, _residual, _stateA) = (new double[_n], new double[_n], new double[_n], new double[_n], new double[_n], new double[_n], new double[_n]);
+        (_heatFlow, _stateT, _ownDiagonal) = (new double[_n + 1], new double[_n + 1], new double[_n + 1]);
+        (_rateNow, _byT, _under, _factor, _right, _stateA) = (new double[_n], new double[_n], new double[_n], new double[_n], new double[_n], new double[_n]);
+        _system = new(cells);
         Temperature = new double[_n + 1];
         Conversion = new double[_n];
         TemperatureRate = new double[_n];
@@ -82,9 +82,6 @@ internal sealed class CureSolver
     /// <summary>Steps taken back.</summary>
     public int Rejected { get; private set; }
 
-    /// <summary>Iterations of the linear solver.</summary>
-    public long Iterations { get; private set; }
-
     /// <summary>Begins afresh after cells, films or state were changed from outside.</summary>
     public void Restart()
     {
@@ -110,7 +107,7 @@ internal sealed class CureSolver
         while (Time < until)
         {
             cancellation.ThrowIfCancellationRequested();
-            double wanted = Math.Min(_step, _options.LongestStep), left = until - Time, step = wanted >= left ? left : wanted > left / 2 ? left / 2 : wanted;
+            double wanted = Math.Min(_step, _options.LongestStep ?? Math.Max(UsualLongest, ShareOfTime * Time)), left = until - Time, step = wanted >= left ? left : wanted > left / 2 ? left / 2 : wanted;
             bool isSolved = Step(step, out double error);
             if (!isSolved || !(error <= 1))
             {
@@ -139,19 +136,14 @@ internal sealed class CureSolver
     private void Begin()
     {
         Conduct(Temperature, out _);
+        _rate.At(Temperature.AsSpan(0, _n), Conversion, _rateNow, _byT, _under);
         for (int i = 0; i < _n; i++)
         {
             double mass = _cells.ResinMass[i];
             if (mass > 0)
-            {
-                _rateNow[i] = _rate.At(Temperature[i], Conversion[i], out _byT[i], out _under[i]);
                 _heatFlow[i] += mass * _heat * _rateNow[i];
-            }
             else
-            {
                 (_rateNow[i], _byT[i], _under[i]) = (0, 0, 0);
-            }
-
             ConversionRate[i] = _rateNow[i];
             TemperatureRate[i] = _heatFlow[i] / _cells.Capacity[i];
         }
@@ -179,13 +171,14 @@ internal sealed class CureSolver
                 }
 
                 Conduct(_stateT, out lostAt);
+                _rate.At(_stateT.AsSpan(0, _n), _stateA, _rateNow);
                 for (int i = 0; i < _n; i++)
                 {
                     double mass = _cells.ResinMass[i];
-                    if (!(mass > 0))
-                        continue;
-                    _rateNow[i] = _rate.At(_stateT[i], _stateA[i]);
-                    _heatFlow[i] += mass * _heat * _rateNow[i];
+                    if (mass > 0)
+                        _heatFlow[i] += mass * _heat * _rateNow[i];
+                    else
+                        _rateNow[i] = 0;
                 }
             }
 
@@ -229,24 +222,12 @@ internal sealed class CureSolver
                 return false;
             double share = _byT[i] * scale / under;
             _factor[i] = 1 / under;
-            _diagonal[i] = _cells.Capacity[i] * scale + _ownDiagonal[i] - _cells.ResinMass[i] * _heat * share;
+            _system.Diagonal[i] = _cells.Capacity[i] * scale + _ownDiagonal[i] - _cells.ResinMass[i] * _heat * share;
         }
 
         for (int s = 0; s < _surfaceSlope.Length; s++)
-            _diagonal[_cells.SurfaceCell[s]] += _surfaceSlope[s];
-        int[] below = _cells.Below;
-        double[] links = _cells.Links;
-        _pivot[_n] = 0;
-        for (int i = 0; i < _n; i++)
-        {
-            double d = _diagonal[i], x = links[3 * i], y = links[3 * i + 1], z = links[3 * i + 2];
-            d -= x * x * _pivot[below[3 * i]] + y * y * _pivot[below[3 * i + 1]] + z * z * _pivot[below[3 * i + 2]];
-            if (!(d > 0))
-                return false;
-            _pivot[i] = 1 / d;
-        }
-
-        return true;
+            _system.Diagonal[_cells.SurfaceCell[s]] += _surfaceSlope[s];
+        return _system.Factor();
     }
 
     private bool SolveStage(int stage, double step, double scale, double goal, double lostAt)
@@ -281,7 +262,11 @@ internal sealed class CureSolver
             _right[i] = _heatFlow[i] + _cells.Capacity[i] * sumT + mass * _heat * _under[i] * sumA * _factor[i];
         }
 
-        if (!ConjugateGradients(kt, _lastStep > 0 ? step / _lastStep : 0, goal))
+        // The last step's stage, in proportion to the step, is where the search begins.
+        double ratio = _lastStep > 0 ? step / _lastStep : 0;
+        for (int i = 0; i < _n; i++)
+            kt[i] *= ratio;
+        if (!_system.Solve(kt, _right, goal))
             return false;
         for (int i = 0; i < _n; i++)
             ka[i] = _cells.ResinMass[i] > 0 ? (ka[i] + _byT[i] * kt[i]) * _factor[i] : 0;
@@ -292,117 +277,33 @@ internal sealed class CureSolver
         return true;
     }
 
-    /// <summary>Solves for a stage, beginning from the last step's stage in proportion to the step.</summary>
-    private bool ConjugateGradients(double[] x, double ratio, double goal)
-    {
-        for (int i = 0; i < _n; i++)
-            x[i] *= ratio;
-        x[_n] = 0;
-        Multiply(x, _product);
-        for (int i = 0; i < _n; i++)
-            _residual[i] = _right[i] - _product[i];
-        double was = 0;
-        for (int iteration = 0; iteration < MostIterations; iteration++)
-        {
-            double square = Precondition();
-            // At least once, which in one dimension is all it takes.
-            if (square <= (iteration > 0 ? goal : 0))
-                return square >= 0;
-            double beta = iteration == 0 ? 0 : square / was;
-            for (int i = 0; i < _n; i++)
-                _direction[i] = _preconditioned[i] + beta * _direction[i];
-            double curve = Multiply(_direction, _product);
-            if (!(curve > 0))
-                return false;
-            double alpha = square / curve;
-            for (int i = 0; i < _n; i++)
-            {
-                x[i] += alpha * _direction[i];
-                _residual[i] -= alpha * _product[i];
-            }
-
-            was = square;
-            Iterations++;
-        }
-
-        return false;
-    }
-
-    /// <summary>Product of the matrix with a vector; returns their scalar product.</summary>
-    private double Multiply(double[] x, double[] y)
-    {
-        int[] below = _cells.Below;
-        double[] links = _cells.Links, diagonal = _diagonal;
-        double sum = 0;
-        x[_n] = 0;
-        for (int i = 0; i < _n; i++)
-        {
-            int a = below[3 * i], b = below[3 * i + 1], c = below[3 * i + 2];
-            double ga = links[3 * i], gb = links[3 * i + 1], gc = links[3 * i + 2], xi = x[i];
-            double off = ga * x[a] + gb * x[b] + gc * x[c];
-            sum += xi * (diagonal[i] * xi - 2 * off);
-            y[i] = diagonal[i] * xi - off;
-            y[a] -= ga * xi;
-            y[b] -= gb * xi;
-            y[c] -= gc * xi;
-        }
-
-        return sum;
-    }
-
-    /// <summary>Applies the incomplete factor to the residual; returns their scalar product.</summary>
-    private double Precondition()
-    {
-        int[] below = _cells.Below;
-        double[] links = _cells.Links, pivot = _pivot, z = _preconditioned, r = _residual;
-        z[_n] = 0;
-        for (int i = 0; i < _n; i++)
-            z[i] = (r[i] + links[3 * i] * z[below[3 * i]] + links[3 * i + 1] * z[below[3 * i + 1]] + links[3 * i + 2] * z[below[3 * i + 2]]) * pivot[i];
-        double sum = 0;
-        for (int i = _n - 1; i >= 0; i--)
-        {
-            double zi = z[i];
-            int a = below[3 * i], b = below[3 * i + 1], c = below[3 * i + 2];
-            z[a] += links[3 * i] * zi * pivot[a];
-            z[b] += links[3 * i + 1] * zi * pivot[b];
-            z[c] += links[3 * i + 2] * zi * pivot[c];
-            sum += zi * r[i];
-        }
-
-        return sum;
-    }
-
     private void SetOwnDiagonal()
     {
         Array.Clear(_ownDiagonal);
         for (int i = 0; i < _n; i++)
         {
-            for (int d = 0; d < 3; d++)
-            {
-                double link = _cells.Links[3 * i + d];
-                _ownDiagonal[i] += link;
-                _ownDiagonal[_cells.Below[3 * i + d]] += link;
-            }
+            ref readonly CellLinks own = ref _cells.Links[i];
+            _ownDiagonal[i] += own.GX + own.GY + own.GZ;
+            _ownDiagonal[own.X] += own.GX;
+            _ownDiagonal[own.Y] += own.GY;
+            _ownDiagonal[own.Z] += own.GZ;
         }
     }
 
     /// <summary>Heat that flows into each cell, W, at a state; surfaces found on the way.</summary>
     private void Conduct(double[] t, out double lost)
     {
-        int[] below = _cells.Below;
-        double[] links = _cells.Links, flow = _heatFlow;
+        double[] flow = _heatFlow;
         Array.Clear(flow);
         t[_n] = 0;
         for (int i = 0; i < _n; i++)
         {
-            double ti = t[i];
-            for (int d = 3 * i; d < 3 * i + 3; d++)
-            {
-                int other = below[d];
-                double q = links[d] * (t[other] - ti);
-                flow[i] += q;
-                flow[other] -= q;
-            }
+            ref readonly CellLinks own = ref _cells.Links[i];
+            double ti = t[i], x = own.GX * (t[own.X] - ti), y = own.GY * (t[own.Y] - ti), z = own.GZ * (t[own.Z] - ti);
+            flow[i] += x + y + z;
+            flow[own.X] -= x;
+            flow[own.Y] -= y;
+            flow[own.Z] -= z;
         }
 
         lost = 0;

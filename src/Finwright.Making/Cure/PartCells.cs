@@ -133,17 +133,19 @@ internal sealed class PartCells
             conductivity[n] = part / ((part - core) / wall + core / (_isFull[n] ? full : empty));
         }
 
+        (int Other, double Conductance) Link(int n, int axis)
+        {
+            int i = Voxels[n], other = Before(i, axis), m = other < 0 ? -1 : _number[other];
+            double open = Open(i, axis, false);
+            return m >= 0 && open > 0 ? (m, open * Face(axis) / (Half(i, axis, open) / conductivity[n] + Half(other, axis, open) / conductivity[m])) : (Cells.Count, 0);
+        }
+
         for (int n = 0; n < Voxels.Length; n++)
         {
-            int i = Voxels[n];
-            for (int axis = 0; axis < 3; axis++)
-            {
-                int other = Before(i, axis);
-                int m = other < 0 ? -1 : _number[other];
-                double open = Open(i, axis, false);
-                Cells.Below[3 * n + axis] = m >= 0 && open > 0 ? m : Cells.Count;
-                Cells.Links[3 * n + axis] = m >= 0 && open > 0 ? open * Face(axis) / (Half(i, axis, open) / conductivity[n] + Half(other, axis, open) / conductivity[m]) : 0;
-            }
+            (int x, double gx) = Link(n, 0);
+            (int y, double gy) = Link(n, 1);
+            (int z, double gz) = Link(n, 2);
+            Cells.Links[n] = new(x, y, z, gx, gy, gz);
         }
 
         for (int s = 0; s < Cells.SurfaceCell.Length; s++)

@@ -82,7 +82,8 @@ public sealed record PartCureCase
         Require.Positive(Plastic.Conductivity);
         Require.Positive(Options.TemperatureTolerance);
         Require.Positive(Options.ConversionTolerance);
-        Require.Positive(Options.LongestStep);
+        if (Options.LongestStep is { } longest)
+            Require.Positive(longest);
         double last = 0;
         foreach (CurePour pour in PoursDone)
         {

@@ -64,7 +64,8 @@ public sealed record SlabCase
         Require.Positive(Plastic.Conductivity);
         Require.Positive(Options.TemperatureTolerance);
         Require.Positive(Options.ConversionTolerance);
-        Require.Positive(Options.LongestStep);
+        if (Options.LongestStep is { } longest)
+            Require.Positive(longest);
     }
 }
 
