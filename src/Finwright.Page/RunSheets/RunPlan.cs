@@ -5,7 +5,7 @@ namespace Finwright.Page.RunSheets;
 /// <summary>The steps of a run sheet, laid out once from the design as it stood, in the reader's words.</summary>
 public sealed record RunPlan
 {
-    private static readonly JsonSerializerOptions Form = new(JsonSerializerDefaults.Web) { RespectNullableAnnotations = true };
+    private static readonly JsonSerializerOptions Form = new(JsonSerializerDefaults.Web) { RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true };
 
     /// <summary>Version of this layout; raised when a field changes its meaning or goes.</summary>
     public int Layout { get; init; } = 1;
@@ -40,13 +40,22 @@ public sealed record RunPlan
     {
         try
         {
-            return JsonSerializer.Deserialize<RunPlan>(json, Form) ?? throw new InvalidDataException("The run sheet is empty.");
+            RunPlan plan = JsonSerializer.Deserialize<RunPlan>(json, Form) ?? throw new InvalidDataException("The run sheet is empty.");
+            return plan.IsWhole() ? plan : throw new InvalidDataException("The run sheet has gaps.");
         }
         catch (JsonException problem)
         {
             throw new InvalidDataException("The run sheet cannot be read.", problem);
         }
     }
+
+    // Nothing in a list is left out; the serialiser holds that of fields alone.
+    private bool IsWhole() =>
+        AllThere(Failing) && (Danger is null || AllThere(Danger.Lines)) && AllThere(Chapters) && Chapters.All(chapter => AllThere(chapter.Steps))
+        && Steps().All(step => AllThere(step.Cautions) && AllThere(step.Facts) && AllThere(step.Notes) && (step.Thermometer is null || AllThere(step.Thermometer.Curve)));
+
+    private static bool AllThere<T>(IReadOnlyList<T> list)
+        where T : class => list.All(one => one is not null);
 }
 
 /// <summary>What to do when something goes wrong.</summary>
