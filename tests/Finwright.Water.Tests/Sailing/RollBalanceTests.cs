@@ -73,6 +73,23 @@ public sealed class RollBalanceTests
     public void SideForce_of_impossible_rider_refuses(double mass, double hangOut) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => Rider(mass, hangOut).SideForce);
 
+    [Fact]
+    public void SideForce_refuses_what_no_board_has_and_takes_the_ends_of_each_range()
+    {
+        RollBalance good = Rider(80, 0.9);
+        RollBalance[] wrong =
+        [
+            good with { SailEffortHeight = 0 }, good with { FinEffortDepth = -0.01 }, good with { FinShare = -0.01 }, good with { FinShare = 1.01 }, good with { RigLean = -0.01 },
+            good with { RigLean = Math.PI / 3 + 0.01 }, good with { RigMass = -1 }, good with { RigCentreHeight = -1 }, good with { BoardMass = -1 }, good with { HullLiftOffset = 0.46 }, good with { HullLiftOffset = -0.46 },
+        ];
+        Assert.All(wrong, balance => Assert.Throws<ArgumentOutOfRangeException>(() => balance.SideForce));
+        RollBalance[] ends =
+        [
+            good with { FinEffortDepth = 0 }, good with { FinShare = 0 }, good with { FinShare = 1 }, good with { RigLean = Math.PI / 3 }, good with { HullLiftOffset = 0.45 }, good with { HullLiftOffset = -0.45 },
+        ];
+        Assert.All(ends, balance => Assert.True(double.IsFinite(balance.SideForce)));
+    }
+
     private static RollBalance Rider(double mass, double hangOut) =>
         new() { RiderMass = mass, HangOut = hangOut, SailEffortHeight = 1.85, FinEffortDepth = 0.15 };
 }

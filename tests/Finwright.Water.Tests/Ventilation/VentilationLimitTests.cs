@@ -216,6 +216,25 @@ public sealed class VentilationLimitTests
         Assert.Equal(Math.PI / 4 * Math.Sqrt(above / below), DepthFroude.Washout(a, 0.4), 1e-12);
     }
 
+    [Theory]
+    // Measured up to 1.5 of span over chord: 0.4 m over 0.032 m² is 5, over 0.16 m² is 1, over 0.16/1.5 m² just 1.5.
+    [InlineData(0.032, true)]
+    [InlineData(0.4 * 0.4 / 1.5, false)]
+    [InlineData(0.16, false)]
+    public void Recovery_says_when_its_bound_is_drawn_on(double area, bool isDrawnOn) =>
+        Assert.Equal(isDrawnOn, VentilationMargins.Of(Usual with { Area = area }).Recovery.Explanation.Contains("Measured up to 1.5", StringComparison.Ordinal));
+
+    [Fact]
+    public void Explanations_tell_shares_in_per_cent_and_ways_in_millimetres()
+    {
+        VentilationMargins margins = VentilationMargins.Of(Usual with { Strips = [Usual.Strips[0] with { Depth = 0.1 }] });
+
+        // 0.1 of 0.4 m; the share of the drop as the value says.
+        Assert.Matches($@"at 25\s?% of the span, uses up {100 * margins.Cavitation.Value!.Value:0}\s?% of the drop", margins.Cavitation.Explanation);
+        Assert.StartsWith("Gap between hull and root 0.2 mm. The bolt holes are sealed.", margins.Seal.Explanation, StringComparison.Ordinal);
+        Assert.Contains("it is 100 mm, 1.0 root chords", margins.HullCover.Explanation, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Of_refuses_numbers_that_describe_no_fin()
     {
