@@ -41,7 +41,7 @@ public static class PourVerdicts
             _ => "",
         };
         string places = worst.Suggested.Air.Volume < worst.Air.Volume
-            ? $"Drill {(worst.Suggested.Vents.Count == 1 ? "a vent" : $"{worst.Suggested.Vents.Count} vents")} where the answer shows it (pour.ports.further; then {1e6 * worst.Suggested.Air.Volume:0.0} ml stay), or hold it otherwise while pouring."
+            ? $"Drill {(worst.Suggested.Vents.Count == 1 ? "a vent" : $"{worst.Suggested.Vents.Count} vents")} where suggested (as further ports of the pour; then {1e6 * worst.Suggested.Air.Volume:0.0} ml stay), or hold it otherwise while pouring."
             : "Rock and tap the part while it fills, and top it up.";
         return new()
         {

@@ -107,7 +107,7 @@ public static class PrintVerdicts
             Limit = new(30, "°", 0),
             MustStayAbove = true,
             Certainty = Certainty.FromMemory,
-            HowSure = "Layers hold 50 to 80 % of what the plastic does along them; finwright strength counts with it.",
+            HowSure = "Layers hold 50 to 80 % of what the plastic does along them; the strength of the fin is worked out with it.",
             Found = worst.AsLaid.Load switch
             {
                 LayersToLoad.Across => $"Printed as it lies, bending at the root of the {worst.Part.Name} pulls its layers apart.",
@@ -117,7 +117,7 @@ public static class PrintVerdicts
             Why = "Where layers part, a fin snaps without warning.",
             Change = worst.AsLaid.Load != LayersToLoad.Across
                 ? ""
-                : "Carbon rods along the span and more walls carry it; look at finwright strength." + (better ? $" Printed {Choice(best)} its layers run along the load, but {best.Overhang / SquareCentimetre:0} cm² hang over and one side comes out rough." : ""),
+                : "Carbon rods along the span and more walls carry it: the verdicts on strength count with them." + (better ? $" Printed {Choice(best)} its layers run along the load, but {best.Overhang / SquareCentimetre:0} cm² hang over and one side comes out rough." : ""),
         };
     }
 

@@ -156,7 +156,7 @@ public static class WaterVerdicts
         if (afloat[LoadCaseKind.Cruise]?.UnderHull.Result.CentreOfEffort is not { } own)
             return WithoutFlow(code, what, why, afloat);
         if (reference is null)
-            return Unknown(code, what, why, $"The load at cruise acts {1e3 * own.Y:0} mm below the hull and {Aft(1e3 * (own.X - afloat.BoxMiddle))} the middle of the box. There is no fin to compare it with.", "Name the design of a fin that you know with --against.") with { Ground = "no-reference" };
+            return Unknown(code, what, why, $"The load at cruise acts {1e3 * own.Y:0} mm below the hull and {Aft(1e3 * (own.X - afloat.BoxMiddle))} the middle of the box. There is no fin to compare it with.", "Compare it with the design of a fin that you know; on the command line: --against.") with { Ground = "no-reference" };
         if (reference[LoadCaseKind.Cruise]?.UnderHull.Result.CentreOfEffort is not { } other)
             return Unknown(code, what, why, $"The flow over {referenceName} was not worked out.", reference.Problem ?? "Check the design of the reference fin.") with { Ground = "reference" };
         double shift = 1e3 * (own.X - afloat.BoxMiddle - other.X + reference.BoxMiddle);

@@ -91,11 +91,11 @@ public sealed record NutSeat
         ArgumentNullException.ThrowIfNull(surround);
         if (Form is NutForm.Cross)
             return null;
-        (double flat, int flats) = Form is NutForm.Hexagon ? (Size.AcrossFlats / Math.Sqrt(3), 6) : (Size.AcrossFlats, 4);
-        double lever = flat / 3, wall = Require.Positive(SideWall);
-        double forcePerStrength = 8 * Size.HeightMinimum * wall * wall / (6 * flat);
+        double wall = Require.Positive(SideWall);
+        // A force of 8 σ m t²/(6 b) on a lever of b/3: the width b of the flat drops out.
+        double perFlat = 8.0 / 18 * Size.HeightMinimum * wall * wall;
         Ranged strength = direction is PrintDirection.Standing ? surround.Along : surround.Across;
-        return strength.Times(flats * forcePerStrength * lever / TorqueOnNut);
+        return strength.Times((Form is NutForm.Hexagon ? 6 : 4) * perFlat / TorqueOnNut);
     }
 
     /// <summary>The pull F = π D L τ × 0.5 to 0.7 of a shear cylinder, N.</summary>

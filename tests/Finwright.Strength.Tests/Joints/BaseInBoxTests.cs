@@ -22,6 +22,15 @@ public sealed class BaseInBoxTests
     }
 
     [Fact]
+    public void A_base_or_load_that_is_none_is_refused()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => Base.Solve(-1, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Base.Solve(0, -1));
+        foreach (BaseInBox none in (BaseInBox[])[Base with { Length = 0 }, Base with { Width = 0 }, Base with { Depth = 0 }])
+            Assert.Throws<ArgumentOutOfRangeException>(() => none.Solve(100, 10));
+    }
+
+    [Fact]
     public void Without_load_nothing_presses()
     {
         BaseInBoxState state = Base.Solve(0, 0);

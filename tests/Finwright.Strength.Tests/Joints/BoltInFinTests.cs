@@ -113,12 +113,27 @@ public sealed class BoltInFinTests
         TorqueAdvice Of(NutSeat seat, double needed, double? spreading) => TighteningTorque.Of(seat, Steel, Print, PrintDirection.Standing, needed, spreading);
         NutSeat deep = Seat with { Cover = 60e-3 };
         Assert.Equal(TorqueLimit.NutBearing, Of(deep, 0, null).LimitedBy);
-        Assert.Equal(TorqueLimit.WallBurst, Of(deep with { SideWall = 0.3e-3 }, 0, null).LimitedBy);
+        NutSeat thin = deep with { SideWall = 0.3e-3 };
+        Assert.Equal(TorqueLimit.WallBurst, Of(thin, 0, null).LimitedBy);
+        Assert.Equal(thin.WallBurstTorque(Print, PrintDirection.Standing)!.Value.Value / 3, Of(thin, 0, null).Greatest, 1e-12);
         Assert.Equal(TorqueLimit.Spreading, Of(Seat, 0, 200).LimitedBy);
         Assert.Contains("wedge", Of(Seat, 0, 200).Reason, StringComparison.Ordinal);
         TorqueAdvice never = Of(Seat, 5000, null);
         Assert.False(never.IsPossible);
         Assert.StartsWith("No torque does both", never.Reason, StringComparison.Ordinal);
+        Assert.StartsWith($"Up to {Of(Seat, 0, null).Greatest:0.0} N·m", Of(Seat, 0, null).Reason, StringComparison.Ordinal);
+        Assert.StartsWith($"{Of(Seat, 300, null).Least:0.0} to {Of(Seat, 300, null).Greatest:0.0} N·m: less lets the joint open", Of(Seat, 300, null).Reason, StringComparison.Ordinal);
+        Assert.True(new TorqueAdvice(2, 2, TorqueLimit.Bolt, "").IsPossible);
+    }
+
+    [Fact]
+    public void Torque_and_thread_refuse_what_is_no_number()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => TighteningTorque.Of(Seat, Steel, Print, PrintDirection.Standing, -1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TighteningTorque.Of(Seat, Steel, Print, PrintDirection.Standing, 0, -1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => TighteningTorque.Of(Seat, Steel, Print, PrintDirection.Standing, 0, null, 0.9));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ThreadStrength.Preload(MetricThread.M6, -1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => ThreadStrength.Torque(MetricThread.M6, double.NaN));
     }
 
     [Fact]

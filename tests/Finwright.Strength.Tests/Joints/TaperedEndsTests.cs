@@ -33,6 +33,16 @@ public sealed class TaperedEndsTests
     }
 
     [Fact]
+    public void A_base_at_ten_degrees_with_a_fifth_of_friction_by_hand()
+    {
+        TaperedEnds ends = new(TenDegrees, 0.2);
+        // 1000/(2 (0.173648 + 0.2 · 0.984808)) = 1349.13; times (0.984808 - 0.2 · 0.173648): 1281.78.
+        Assert.Equal(1349.13, ends.FaceForce(1000), 0.01);
+        Assert.Equal(1281.78, ends.SpreadingForce(1000), 0.01);
+        Assert.True(new TaperedEnds(TenDegrees, Math.Tan(TenDegrees)).SticksByItself);
+    }
+
+    [Fact]
     public void Squeezed_base_grows_wider_by_poisson()
     {
         (double stress, double growth) = new TaperedEnds(TenDegrees, 0).Squeeze(5000, 15.8e-3, 31.75e-3, 2e9, 0.38);
@@ -47,4 +57,7 @@ public sealed class TaperedEndsTests
     [InlineData(0.1, -0.1)]
     [InlineData(double.NaN, 0)]
     public void Refuses_what_is_no_wedge(double angle, double friction) => Assert.Throws<ArgumentOutOfRangeException>(() => new TaperedEnds(angle, friction).FaceForce(1));
+
+    [Fact]
+    public void Refuses_the_height_of_what_is_no_wedge() => Assert.Throws<ArgumentOutOfRangeException>(() => new TaperedEnds(0, 0).HeightPerLength);
 }

@@ -31,7 +31,8 @@ public sealed class LayerMarginsTests
         Assert.Equal(Materials.Printed.StrengthAcross.Value / across.Stress, across.Reserve, 1e-12);
         Assert.Equal(Materials.Printed.StrengthAcross.Low / across.Stress, across.LeastReserve, 1e-12);
         // All wall: nothing is asked of a core.
-        Assert.Equal(double.MaxValue, peaks.Single(peak => peak.Part is StressedPart.Core).Reserve);
+        StressPeak core = peaks.Single(peak => peak.Part is StressedPart.Core);
+        Assert.Equal((double.MaxValue, double.MaxValue), (core.Reserve, core.LeastReserve));
         Assert.DoesNotContain(LayerMargins.Of(bent, strip, Materials, PrintDirection.Lying), peak => peak.Part is StressedPart.WallAcrossLayers);
     }
 
@@ -69,6 +70,30 @@ public sealed class LayerMarginsTests
         StressPeak bond = peaks.Single(peak => peak.Part is StressedPart.RodBond);
         Assert.InRange(bond.Stress, shear, 1.5 * shear);
         Assert.Equal(Materials.Rod.BondStrength, bond.Strength);
+    }
+
+    [Theory]
+    [InlineData(0.02, 0.18)]
+    [InlineData(0.18, 0.02)]
+    public void Of_a_rod_that_begins_in_the_blade_is_judged_two_diameters_inside_its_ends(double from, double to)
+    {
+        const double Diameter = 4e-3;
+        PlateFin strip = PlateCases.Strip with { Rods = [new(Width / 2, from, Width / 2, to, 0, Diameter, 125e9, 4.2e9, 1500)] };
+        IReadOnlyList<StressPeak> peaks = LayerMargins.Of(PlateModel.Create(strip).Solve(PlateCases.Line(strip, Length, Force)), strip, Materials, PrintDirection.Standing);
+        // The moment falls from the clamp on: the worst place is the first that is judged, whichever end the rod is told from.
+        StressPeak rod = peaks.Single(peak => peak.Part is StressedPart.Rod);
+        Assert.Equal("carbon rod", rod.Name);
+        Assert.InRange(rod.Y, 0.02 + 2 * Diameter - 1e-9, 0.02 + 4 * Diameter);
+    }
+
+    [Fact]
+    public void Of_two_rods_tells_them_apart_by_number()
+    {
+        PlateRod Rod(double x) => new(x, -0.05, x, 0.25, 0, 3e-3, 125e9, 4.2e9, 1500);
+        PlateFin strip = PlateCases.Strip with { Rods = [Rod(Width / 3), Rod(2 * Width / 3)] };
+        IReadOnlyList<StressPeak> peaks = LayerMargins.Of(PlateModel.Create(strip).Solve(PlateCases.Line(strip, Length, Force)), strip, Materials, PrintDirection.Standing);
+        Assert.Equal(["carbon rod 1", "carbon rod 2"], peaks.Where(peak => peak.Part is StressedPart.Rod).Select(peak => peak.Name));
+        Assert.Equal(["bond of the carbon rod 1", "bond of the carbon rod 2"], peaks.Where(peak => peak.Part is StressedPart.RodBond).Select(peak => peak.Name));
     }
 
     [Fact]

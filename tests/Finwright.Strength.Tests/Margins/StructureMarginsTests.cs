@@ -44,6 +44,13 @@ public sealed class StructureMarginsTests
         Assert.Equal(StructureMargins.CornerFactor(4e-3, root.Thickness) * smooth, corner.Stress, 1e-6 * smooth);
         Assert.Equal(fin.Materials.Printed.StrengthAcross, corner.Strength);
 
+        // Laid on its side the layers run along the span.
+        FinStructure lying = BuiltFin.Of(one with { Parts = one.Parts with { BladeAttitude = PrintAttitude.Lying } });
+        StressPeak along = Assert.Single(StructureMargins.Of(lying, lying.Plate.Solve([new(0.03, 0.12, 200)])), peak => peak.Part is StressedPart.RootCorner);
+        smooth = lying.Materials.Printed.ModulusAlong.Value * 24 * root.Thickness / 2 / lying.Sections[0].Stiffness.FlapRigidity;
+        Assert.Equal(StructureMargins.CornerFactor(4e-3, root.Thickness) * smooth, along.Stress, 1e-6 * smooth);
+        Assert.Equal(lying.Materials.Printed.StrengthAlong, along.Strength);
+
         FinStructure apart = BuiltFin.Of(BuiltFin.Plain);
         Assert.DoesNotContain(StructureMargins.Of(apart, apart.Plate.Solve([new(0.03, 0.12, 200)])), peak => peak.Part is StressedPart.RootCorner);
     }

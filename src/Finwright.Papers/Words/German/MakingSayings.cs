@@ -5,7 +5,7 @@ internal static class MakingSayings
 {
     private const string HeatsItself = "Eine größere Menge angerührtes Harz heizt sich selbst auf; die Dämpfe sind schädlich, und am Becher kann man sich verbrennen.";
 
-    private const string RodsCarry = "Kohlestäbe längs der Spannweite und mehr Wände tragen die Last; siehe finwright strength.";
+    private const string RodsCarry = "Kohlestäbe längs der Spannweite und mehr Wände tragen die Last: Die Urteile zur Festigkeit rechnen damit.";
 
     public static IReadOnlyList<Saying> All { get; } =
     [
@@ -25,7 +25,7 @@ internal static class MakingSayings
             ("", RodsCarry)),
         new(
             "trapped-air", "Luft, die in den Poren bleibt", "Wo Luft bleibt, ist die Finne hohl: schwach, und durch jeden Kratzer zieht sie Wasser.",
-            ("vents", "Weitere Entlüftungen bohren, wo die Rechnung sie zeigt (pour.ports.further), oder das Teil beim Gießen anders halten."),
+            ("vents", "Weitere Entlüftungen bohren, wo die Rechnung sie vorschlägt, oder das Teil beim Gießen anders halten."),
             ("rocking", "Das Teil beim Füllen hin und her neigen und beklopfen, und nachfüllen.")),
         new(
             "ports-open-both", "Jeder Anschluss öffnet beide Labyrinthe des Gyroids",

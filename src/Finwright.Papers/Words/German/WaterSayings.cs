@@ -42,7 +42,7 @@ internal static class WaterSayings
         new(
             "centre-of-effort", "Verschiebung des Druckpunkts gegenüber einer bekannten Finne",
             "Eine Finne, deren Last weiter hinten oder weiter vorn sitzt, bringt das Brett aus der gewohnten Balance.",
-            ("no-reference", "Den Entwurf einer bekannten Finne mit --against nennen."),
+            ("no-reference", "Mit dem Entwurf einer bekannten Finne vergleichen; auf der Befehlszeile: --against."),
             ("reference", "Den Entwurf der Vergleichsfinne prüfen."),
             ("aft", "Weniger Rake, oder die Basis weiter vorn im Finnenkasten, bringt ihn zurück; oder den Mastfuß nach hinten setzen."),
             ("forward", "Mehr Rake, oder die Basis weiter hinten im Finnenkasten, bringt ihn zurück; oder den Mastfuß nach vorn setzen.")),
