@@ -6,7 +6,7 @@ namespace Finwright.Making.Cure;
 /// <summary>The symmetric system of a body's cells: a diagonal, and the conductances between neighbours off it.</summary>
 /// <remarks>
 /// Conjugate gradients with an incomplete Cholesky factor as preconditioner, E D⁻¹ Eᵀ with E = D + L (exact in one dimension), in the form that needs one sweep up and one down an iteration and no
-/// product with the matrix (S. C. Eisenstat, "Efficient implementation of a class of preconditioned conjugate gradient methods", SIAM J. Sci. Stat. Comput. 2 (1981) 1): with the residual r̂ = E⁻¹ r,
+/// product with the matrix (S. C. Eisenstat, "Efficient implementation of a class of preconditioned conjugate gradient methods", SIAM J. Sci. Stat. Comput. 2 (1981) 1, from memory): with the residual r̂ = E⁻¹ r,
 /// the product with the preconditioned matrix is t + E⁻¹(p − (2D − A) t), t = E⁻ᵀ p, where A stands for the matrix's diagonal.
 /// </remarks>
 internal sealed class CellSystem
