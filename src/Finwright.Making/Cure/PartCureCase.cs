@@ -60,7 +60,7 @@ public sealed record PartCureCase
     public double CoolingFactor { get; init; } = 1;
 
     /// <summary>How finely it is followed in time.</summary>
-    public CureOptions Options { get; init; } = new(0.05, 5e-4, 1200);
+    public CureOptions Options { get; init; } = new(0.05, 5e-4);
 
     /// <summary>The pours as they happen: one to the top when none are told.</summary>
     internal IReadOnlyList<CurePour> PoursDone => Pours.Count > 0 ? Pours : [new(0, double.PositiveInfinity, Room)];
