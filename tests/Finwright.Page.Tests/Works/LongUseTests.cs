@@ -108,33 +108,6 @@ public sealed class LongUseTests : IDisposable
     }
 
     [Fact]
-    [Trait("Pace", "long")]
-    public void Two_thousand_fins_in_the_water_and_on_the_bench_fill_no_more_than_the_caches_hold()
-    {
-        const int Room = 12;
-        MemoryStageCache stages = new(Room);
-        using Assessor assessor = new(stages, curves: CacheFolder.OpenCurves());
-        FinDesign fin = Fin();
-        Sail(0, Middle);
-        Footprint middle = Footprint.Now();
-        Sail(Middle, Changes);
-        middle.IsNotOutgrown();
-        Assert.Equal(Room, stages.Count);
-
-        // Another rider and another rake each time, so that nothing is known but the sections.
-        void Sail(int from, int to)
-        {
-            for (int i = from; i < to; i++)
-            {
-                FinDesign other = fin with { Brief = fin.Brief with { RiderMassKg = 60 + 0.02 * i }, Shape = fin.Shape with { Outline = fin.Shape.Outline with { RakeDegrees = 5 + 0.01 * i } } };
-                AssessmentResult result = assessor.Assess(other, AssessmentDepth.Bench);
-                Assert.NotNull(result.Bench);
-                Assert.NotEmpty(result.Verdicts);
-            }
-        }
-    }
-
-    [Fact]
     public void Two_hundred_times_opened_changed_and_closed_leaves_no_growth()
     {
         using Workbench bench = OnDisk();
