@@ -1,7 +1,7 @@
 namespace Finwright.Making.Cure;
 
 /// <summary>How finely cure is followed in time.</summary>
-/// <param name="TemperatureTolerance">Error of a step in the temperature of any cell, K. A cure of a day takes some 150 steps; errors add up to a few times this.</param>
+/// <param name="TemperatureTolerance">Error of a step in the temperature of any cell, K. A cure of a day takes 60 to 100 steps; errors add up to a few times this.</param>
 /// <param name="ConversionTolerance">Error of a step in the conversion of any cell.</param>
 /// <param name="LongestStep">Longest step, s: no history has longer gaps. Null for a quarter of an hour, or a twentieth of the time since the beginning where that is more.</param>
 public sealed record CureOptions(double TemperatureTolerance = 0.02, double ConversionTolerance = 1e-4, double? LongestStep = null);

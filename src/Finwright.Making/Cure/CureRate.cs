@@ -141,7 +141,7 @@ public sealed class CureRate
             rate[i] = At(temperature[i], conversion[i], out byTemperature[i], out byConversion[i]);
     }
 
-    /// <summary>Several at once: half of the time of a cure went into these powers, one by one.</summary>
+    /// <summary>Several at once: a third of the time of a cure went into rates when they were worked out one by one.</summary>
     private Vector<double> At(Vector<double> temperature, Vector<double> conversion, out Vector<double> byTemperature, out Vector<double> byConversion)
     {
         Vector<double> one = Vector<double>.One;

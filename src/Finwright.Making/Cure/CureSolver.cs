@@ -17,6 +17,8 @@ internal sealed class CureSolver
     private const double LinearShare = 0.02;
     private const double MostForLinear = 0.02; // K: a wide tolerance in time is no leave to solve badly.
     private const double ShortestStep = 1e-6;
+
+    // Most of a cure is quiet: without a share of the time, half of its steps would go where nothing happens any more.
     private const double UsualLongest = 900, ShareOfTime = 0.05;
 
     // RODAS3 in the form without matrix products.

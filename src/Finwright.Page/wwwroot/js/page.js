@@ -116,6 +116,11 @@ function comeBack() {
     for (const moved of ["wheel", "pointerdown", "keydown", "touchstart"])
         addEventListener(moved, there, { once: true, passive: true });
     setTimeout(there, mostReturningMs);
+    // The browser's own buttons lead to another page without a touch of this one.
+    window.navigation?.addEventListener("currententrychange", () => {
+        if (location.pathname + location.search !== path)
+            there();
+    });
     reach();
 }
 comeBack();
