@@ -12,14 +12,16 @@ public sealed class BrowserFixture : IAsyncLifetime
     // No request of the browser's own may be mistaken for one of the page.
     private static readonly string[] Quiet = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
+    // A machine that is busy with other tests answers late; what is awaited comes all the same. Milliseconds.
+    private const float Patience = 60_000;
+
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
     public async ValueTask InitializeAsync()
     {
         _playwright = await Playwright.CreateAsync();
-        // A machine that is busy with other tests answers late; what is awaited comes all the same.
-        Assertions.SetDefaultExpectTimeout(30_000);
+        Assertions.SetDefaultExpectTimeout(Patience);
         _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = Quiet });
     }
 
@@ -45,6 +47,7 @@ public sealed class BrowserFixture : IAsyncLifetime
             ReducedMotion = ReducedMotion.Reduce,
             HasTouch = width < 600,
         });
+        context.SetDefaultTimeout(Patience);
         Visit visit = new(served, context, await context.NewPageAsync());
         await visit.Page.GotoAsync((entry ?? served.Entry).AbsoluteUri);
         return visit;

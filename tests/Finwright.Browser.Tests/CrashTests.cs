@@ -16,9 +16,9 @@ public sealed class CrashTests(BrowserFixture browser)
         await page.Locator("#print").ScrollIntoViewIfNeededAsync();
         visit.MayLoseServer = true;
         await served.Kill();
-        await Assertions.Expect(page.Locator("#components-reconnect-modal")).ToBeVisibleAsync(new() { Timeout = 30_000 });
+        await Assertions.Expect(page.Locator("#components-reconnect-modal")).ToBeVisibleAsync();
         await served.Start();
-        await Assertions.Expect(page.Locator("#components-reconnect-modal")).ToBeHiddenAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator("#components-reconnect-modal")).ToBeHiddenAsync();
         await Visit.IsLive(page);
         await Assertions.Expect(page.Locator(Span)).ToHaveValueAsync("410");
         await Assertions.Expect(page.Locator(Chord)).ToHaveValueAsync("125");

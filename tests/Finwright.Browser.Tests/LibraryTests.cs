@@ -4,8 +4,6 @@ namespace Finwright.Browser.Tests;
 
 public sealed class LibraryTests(BrowserFixture browser)
 {
-    private static readonly LocatorAssertionsToBeVisibleOptions Patient = new() { Timeout = 30_000 };
-
     [Fact]
     public async Task A_box_is_measured_kept_and_taken_into_a_design_and_a_cup_of_resin_becomes_a_resin()
     {
@@ -30,7 +28,7 @@ public sealed class LibraryTests(BrowserFixture browser)
         Assert.Equal("gauge.stl", gauge.SuggestedFilename);
         Assert.True(new FileInfo(await gauge.PathAsync()).Length > 1000);
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep as a box of my own" }).ClickAsync();
-        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Blue board" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Blue board" })).ToBeVisibleAsync();
 
         page = await visit.Go("/design/Sandbar%20delta");
         await page.Locator("#strength").GetByRole(AriaRole.Button, new() { Name = "take from a library" }).ClickAsync();
@@ -41,10 +39,10 @@ public sealed class LibraryTests(BrowserFixture browser)
         page = await visit.Go("/libraries/resin/cup");
         await page.Locator("#cup-rows").FillAsync("0; 21\n10; 21.6\n20; 22.4\n30; 23.5\n40; 25\n50; 27.2\n60; 30.6\n70; 36.5\n80; 50\n85; 66\n90; 95\n95; 110\n105; 101\n120; 84\n150; 58\n180; 43");
         await page.GetByRole(AriaRole.Button, new() { Name = "Fit", Exact = true }).ClickAsync();
-        await Assertions.Expect(page.Locator(".cup-plot .read")).ToHaveCountAsync(16, new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator(".cup-plot .read")).ToHaveCountAsync(16);
         await page.Locator("#cup-name").FillAsync("My slow epoxy");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep as a resin of my own" }).ClickAsync();
-        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "My slow epoxy" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "My slow epoxy" })).ToBeVisibleAsync();
         visit.NothingWentWrong();
     }
 
@@ -55,14 +53,14 @@ public sealed class LibraryTests(BrowserFixture browser)
         await using Visit visit = await browser.Visit(served);
         IPage page = await visit.Go("/tour");
         ILocator tour = page.Locator(".tour");
-        await Assertions.Expect(tour).ToContainTextAsync("Who sails it", new() { Timeout = 60_000 });
+        await Assertions.Expect(tour).ToContainTextAsync("Who sails it");
         await Assertions.Expect(page.Locator(".tour-here")).ToHaveCountAsync(1);
         await tour.GetByRole(AriaRole.Button, new() { Name = "next" }).ClickAsync();
         await Assertions.Expect(tour).ToContainTextAsync("Shape it with the hand");
         // A reload keeps the place.
         await page.ReloadAsync();
         await Visit.IsLive(page);
-        await Assertions.Expect(tour).ToContainTextAsync("Shape it with the hand", new() { Timeout = 60_000 });
+        await Assertions.Expect(tour).ToContainTextAsync("Shape it with the hand");
         while (await tour.GetByRole(AriaRole.Button, new() { Name = "next" }).CountAsync() > 0)
         {
             string before = await tour.Locator("h2").InnerTextAsync();
@@ -76,10 +74,10 @@ public sealed class LibraryTests(BrowserFixture browser)
 
         page = await visit.Go("/settings");
         await page.GetByLabel("Language").SelectOptionAsync("German");
-        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Einstellungen" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Einstellungen" })).ToBeVisibleAsync();
         page = await visit.Go(new Uri(sheet).PathAndQuery);
         await Assertions.Expect(page.Locator("html")).ToHaveAttributeAsync("lang", "de");
-        await Assertions.Expect(page.GetByLabel("Spannweite").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByLabel("Spannweite").First).ToBeVisibleAsync();
         string[] labels = [.. (await page.Locator(".row .name label").AllInnerTextsAsync()).Distinct()];
         Assert.Contains("Gewicht des Fahrers", labels);
         Assert.DoesNotContain("Rider mass", labels);
@@ -94,7 +92,7 @@ public sealed class LibraryTests(BrowserFixture browser)
         IPage page = await visit.Go("/outings/compare");
         await page.GetByLabel("This fin").SelectOptionAsync("Fairway black");
         await page.GetByLabel("against this one").SelectOptionAsync("Fairway grey");
-        await Assertions.Expect(page.GetByText("Fairway black is faster than Fairway grey")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Fairway black is faster than Fairway grey")).ToBeVisibleAsync();
         visit.NothingWentWrong();
     }
 

@@ -11,9 +11,9 @@ public sealed class SceneTests(BrowserFixture browser)
         await using Visit visit = await browser.Visit(served);
         IPage page = await visit.Go("/design/Sandbar%20delta");
         ILocator canvas = page.Locator(".fin-view .canvas");
-        await Assertions.Expect(canvas).ToHaveAttributeAsync("data-version", "1", new() { Timeout = 60_000 });
+        await Assertions.Expect(canvas).ToHaveAttributeAsync("data-version", "1");
         await page.Locator("input[type=range][aria-label^=Span], .row:has(#at---shape-outline-span_mm) input[type=range]").First.FillAsync("230");
-        await Assertions.Expect(canvas).Not.ToHaveAttributeAsync("data-version", "1", new() { Timeout = 60_000 });
+        await Assertions.Expect(canvas).Not.ToHaveAttributeAsync("data-version", "1");
         // What is measured is there to be read: the hand moved, then the scene was asked for, came, and was drawn.
         Assert.True(await page.EvaluateAsync<bool>("() => { const t = finwright.scene.timings.at(-1); return t.input > 0 && t.input <= t.asked && t.asked <= t.fetched && t.fetched <= t.put && t.put <= t.drawn; }"));
 

@@ -5,8 +5,6 @@ namespace Finwright.Browser.Tests;
 
 public sealed class ShelfTests(BrowserFixture browser)
 {
-    private const float Patience = 60_000;
-
     [Fact]
     public async Task From_an_empty_shelf_to_a_season_that_is_searched_tagged_renamed_copied_deleted_and_had_back()
     {
@@ -15,7 +13,7 @@ public sealed class ShelfTests(BrowserFixture browser)
         IPage page = await visit.Go("/");
         await page.GetByRole(AriaRole.Button, new() { Name = "Load an invented season" }).ClickAsync();
         ILocator tiles = page.Locator(".tile");
-        await Expect(tiles).ToHaveCountAsync(3, new() { Timeout = Patience });
+        await Expect(tiles).ToHaveCountAsync(3);
 
         await page.GetByRole(AriaRole.Searchbox).FillAsync("sandbar");
         await Expect(tiles).ToHaveCountAsync(1);
@@ -66,16 +64,16 @@ public sealed class ShelfTests(BrowserFixture browser)
         await page.Locator("#new-area").FocusAsync();
         await Expect(page.Locator("#family").GetByRole(AriaRole.Alert)).ToHaveCountAsync(0);
         await page.GetByRole(AriaRole.Button, new() { Name = "Start", Exact = true }).ClickAsync();
-        await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("/design/First%20of%20mine"), new() { Timeout = Patience });
+        await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("/design/First%20of%20mine"));
 
         string file = Path.Combine(served.Folder, "hostile.fin.json");
         const string name = "<script>document.title='broken in'</script>";
         await File.WriteAllTextAsync(file, $$"""{ "format": 2, "name": "{{name}}", "shape": { "outline": { "family": "upright", "span_mm": 250, "area_cm2": 260 } } }""", TestContext.Current.CancellationToken);
         page = await visit.Go("/start");
         await page.Locator("#bring").SetInputFilesAsync(file);
-        await Expect(page.Locator("#file")).ToContainTextAsync(name, new() { Timeout = Patience });
+        await Expect(page.Locator("#file")).ToContainTextAsync(name);
         await page.GetByRole(AriaRole.Button, new() { Name = "Put onto the shelf and open" }).ClickAsync();
-        await Expect(page).ToHaveTitleAsync(name + " · Finwright", new() { Timeout = Patience });
+        await Expect(page).ToHaveTitleAsync(name + " · Finwright");
         page = await visit.Go("/");
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = name })).ToBeVisibleAsync();
         visit.NothingWentWrong();

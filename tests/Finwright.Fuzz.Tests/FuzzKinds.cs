@@ -53,8 +53,6 @@ internal static class FuzzKinds
 
     private static readonly Lazy<Assessor> Works = new(() => new Assessor());
 
-    private static readonly Lazy<string> Folder = new(() => Directory.CreateTempSubdirectory("finwright-fuzz-").FullName);
-
     private static readonly Lazy<IReadOnlyList<byte[]>> Designs = new(() => [.. DemoSeason.Designs.Select(name => Example(name + ".fin.json")), .. NewFins(), Encoding.UTF8.GetBytes(OldDesign)]);
 
     private static readonly Lazy<IReadOnlyList<byte[]>> Bundles = new(() => [.. ((bool[])[false, true]).Select(withBuilds => Written(stream => BundleExport.Write(Season.Value, new("Sandbar delta", null), withBuilds, SmallWorkshop.MadeBy, stream)))]);
@@ -227,7 +225,8 @@ internal static class FuzzKinds
 
     private static void OpenStore(byte[] file)
     {
-        string path = Path.Combine(Folder.Value, "spoilt.finstore");
+        DirectoryInfo folder = Directory.CreateTempSubdirectory("finwright-fuzz-");
+        string path = Path.Combine(folder.FullName, "spoilt.finstore");
         try
         {
             File.WriteAllBytes(path, file);
@@ -240,14 +239,14 @@ internal static class FuzzKinds
         }
         finally
         {
-            foreach (string own in Directory.GetFiles(Folder.Value))
-                File.Delete(own);
+            folder.Delete(recursive: true);
         }
     }
 
     private static byte[] StoreFile()
     {
-        string path = Path.Combine(Folder.Value, "good.finstore");
+        DirectoryInfo folder = Directory.CreateTempSubdirectory("finwright-fuzz-");
+        string path = Path.Combine(folder.FullName, "good.finstore");
         try
         {
             using (WorkshopStore store = WorkshopStore.Open(path))
@@ -256,8 +255,7 @@ internal static class FuzzKinds
         }
         finally
         {
-            foreach (string own in Directory.GetFiles(Folder.Value))
-                File.Delete(own);
+            folder.Delete(recursive: true);
         }
     }
 

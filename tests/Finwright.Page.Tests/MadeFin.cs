@@ -34,7 +34,7 @@ internal static class MadeFin
     /// <summary>A reader.</summary>
     public static Reader Reader(PaperLanguage language = PaperLanguage.English, PaperUnits units = PaperUnits.Metric)
     {
-        PageSettings settings = new() { StorePath = Path.Combine(Directory.CreateTempSubdirectory("finwright-reader-").FullName, "store"), MadeBy = "Finwright in trial" };
+        PageSettings settings = new() { StorePath = ReaderFolders.NewStorePath(), MadeBy = "Finwright in trial" };
         ReaderSettings choice = new(settings);
         choice.Choose(new() { Language = language, Units = units });
         return new(choice, Desk.InMemory(), TimeProvider.System);

@@ -15,7 +15,7 @@ public sealed class GuardedTests : IDisposable
 
     public GuardedTests()
     {
-        PageSettings settings = new() { StorePath = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N"), "a.finstore"), MadeBy = "Finwright in trial" };
+        PageSettings settings = new() { StorePath = ReaderFolders.NewStorePath(), MadeBy = "Finwright in trial" };
         _page.Services.AddSingleton(new Reader(new ReaderSettings(settings), _bench.Desk, TimeProvider.System));
         _page.Services.AddSingleton(_bench.Desk);
     }

@@ -107,6 +107,35 @@ public sealed class LongUseTests : IDisposable
         FinDesign With(Func<Outline, Outline> change) => fin with { Shape = fin.Shape with { Outline = change(fin.Shape.Outline) } };
     }
 
+    /// <summary>Half an hour: in the sea, in the box and on the bench, every time anew.</summary>
+    [Fact]
+    [Trait("Pace", "long")]
+    public void Two_thousand_fins_assessed_down_to_their_strength_leave_no_growth()
+    {
+        const int Room = 12;
+        MemoryStageCache stages = new(Room);
+        using Assessor assessor = new(stages, curves: CacheFolder.OpenCurves());
+        FinDesign fin = DesignReader.ReadFile(Path.Combine(MadeFin.Root, "examples", "sandbar-delta.fin.json")).Design!;
+        Work(0, Middle);
+        Footprint middle = Footprint.Now();
+        Work(Middle, Changes);
+        middle.IsNotOutgrown();
+        Assert.Equal(Room, stages.Count);
+
+        // Another blade now and then, another rider and another weight on the bench every time.
+        void Work(int from, int to)
+        {
+            for (int i = from; i < to; i++)
+            {
+                Outline outline = fin.Shape.Outline with { SpanMm = fin.Shape.Outline.SpanMm + 0.1 * (i / 50) };
+                FinDesign other = fin with { Shape = fin.Shape with { Outline = outline }, Brief = fin.Brief with { RiderMassKg = 60 + 0.01 * i } };
+                AssessmentResult result = assessor.Assess(other, AssessmentDepth.Strength);
+                Assert.NotNull(result.Bench);
+                Assert.NotNull(result.Loaded);
+            }
+        }
+    }
+
     [Fact]
     public void Two_hundred_times_opened_changed_and_closed_leaves_no_growth()
     {
