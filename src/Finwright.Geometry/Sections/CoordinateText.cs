@@ -131,11 +131,11 @@ internal static class CoordinateText
         return fault.Length == 0;
     }
 
-    // Words of text, not a point with a slip in it: something that begins like a coordinate and has a partner is a point.
+    // Words of text or the numbers of a section, not a point with a slip in it: something that begins like a coordinate and has a partner is a point.
     private static bool IsHeading(List<string> words, string content)
     {
         if (!content.Any(char.IsLetter))
-            return words.Count == 1 && words[0].All(char.IsAsciiDigit);
+            return words.Count == 1 && char.IsAsciiDigit(words[0][0]) && words[0].All(sign => char.IsAsciiDigit(sign) || sign == '-');
         return words.Count != 2 || !(TryNumber(words[0], out double x) && (!double.IsInteger(x) || x is 0 or 1) || TryNumber(words[1], out double y) && !double.IsInteger(y));
     }
 

@@ -40,6 +40,21 @@ public sealed class CoordinateReaderTests
         Assert.Contains(reading.Notes, n => n.Contains("class-shape", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("64-009", true)]
+    [InlineData("2412", true)]
+    [InlineData("0010-34 9 mm", true)]
+    [InlineData("1.00000-0.00126", false)]
+    [InlineData("0.5", false)]
+    [InlineData("-64", false)]
+    public void Read_takes_the_numbers_of_a_section_for_its_title_and_no_point_with_a_slip_in_it(string first, bool isTitle)
+    {
+        CoordinateLayout plain = new(PointOrder.StarboardTailFirst, " ", DecimalComma: false, HeadingLines: 0, Comments: false, Chord: 1, Rotation: 0, LineEnd: "\n");
+        CoordinateReading reading = Read(first + "\n" + plain.Write(new FourDigitSection(0, 0, 9), 100));
+        Assert.Equal(isTitle, reading.Problems.Count == 0);
+        Assert.All(reading.Problems, problem => Assert.Equal(1, problem.Line));
+    }
+
     [Fact]
     public void Read_follows_the_printed_table_of_0012()
     {
