@@ -85,12 +85,12 @@ public static class OrientationRanking
         {
             Point3 a = laid.Placement.Apply(points[corners[i]]), b = laid.Placement.Apply(points[corners[i + 1]]), c = laid.Placement.Apply(points[corners[i + 2]]);
             Point3 twice = (b - a).Cross(c - a);
-            double area = twice.Length / 2;
-            if (!(area > 0) || twice.Z >= 0)
+            double area = twice.Length / 2, down = -twice.Z / 2;
+            if (!(down > 0))
                 continue;
             if (a.Z < onBed && b.Z < onBed && c.Z < onBed)
-                contact -= twice.Z / 2;
-            else if (-twice.Z / 2 > steepest * area)
+                contact += down;
+            else if (down > steepest * area)
                 overhang += area;
         }
 

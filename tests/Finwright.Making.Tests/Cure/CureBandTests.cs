@@ -27,19 +27,6 @@ public sealed class CureBandTests
     }
 
     [Fact]
-    public void Share_of_ignition_follows_heat_over_loss()
-    {
-        SlabCase slab = CureCases.Slab(CureCases.Infusion, 0.002, 8) with { WallThickness = 0 };
-        double one = Ignition.OfSlab(slab);
-        Assert.Equal(2 * one, Ignition.OfSlab(slab with { RateFactor = 2 }), 1e-9);
-        // Worked by hand: e q L/2 (E/(R T²)) (1/h + L/2/(3k)); with k1 left out, E = 44289 and the greatest of α^m (1-α)^n at m/(m+n).
-        SlabCase simple = slab with { Resin = CureCases.Infusion with { Kinetics = CureCases.Infusion.Kinetics with { Rate1 = 0 } } };
-        const double R = 8.314462618, T = 295.15, M = 0.39845, N = 1.5361;
-        double a = M / (M + N), q = 460e3 * 1150 * 3574.1 * Math.Exp(-44289 / (R * T)) * Math.Pow(a, M) * Math.Pow(1 - a, N);
-        Assert.Equal(Math.E * q * 0.001 * 44289 / (R * T * T) * (1 / 8.0 + 0.001 / 0.6), Ignition.OfSlab(simple), 1e-4);
-    }
-
-    [Fact]
     public void Thickest_pour_stays_below_its_limit_and_a_little_more_does_not()
     {
         SlabCase slab = CureCases.Slab(CureCases.Scaled(0.5), 0.01, 9) with { InfillShare = 0.15 };

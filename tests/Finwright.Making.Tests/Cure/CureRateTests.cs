@@ -32,6 +32,32 @@ public sealed class CureRateTests
         }
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(7)]
+    [InlineData(8)]
+    [InlineData(13)]
+    public void Rates_of_many_places_are_those_of_each(int places)
+    {
+        CureRate rate = CureRate.Of(CureCases.Infusion with { GlassTransition = CureCases.Glass });
+        double[] t = [.. Enumerable.Range(0, places).Select(i => 290.0 + 7 * i)], a = [.. Enumerable.Range(0, places).Select(i => 0.05 * (i + 1))], alone = new double[places], all = new double[places], byT = new double[places], byA = new double[places];
+        rate.At(t, a, alone);
+        rate.At(t, a, all, byT, byA);
+        for (int i = 0; i < places; i++)
+        {
+            Assert.Equal(rate.At(t[i], a[i], out double slope, out double bend), alone[i], 1e-12 * alone[i]);
+            Assert.Equal(alone[i], all[i], 1e-12 * alone[i]);
+            Assert.Equal(slope, byT[i], 1e-12 * Math.Abs(slope));
+            Assert.Equal(bend, byA[i], 1e-12 * Math.Abs(bend));
+        }
+
+        // The greatest is at no fresh and no cured resin, and no other conversion does better.
+        (double best, double where) = rate.Greatest(330);
+        Assert.InRange(where, 0.01, 0.9);
+        Assert.All(Enumerable.Range(0, 100), i => Assert.True(rate.At(330, 0.01 * i) <= best));
+        Assert.Equal(best, rate.At(330, where), 1e-15);
+    }
+
     [Fact]
     public void Glass_curve_and_its_inverse_agree()
     {

@@ -20,6 +20,18 @@ public sealed class PrintAdviceTests
         Assert.Contains(advice.Words, word => word.Contains("40 °C", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData(20, 140, "A brim of 8 mm all round: it is 7.0 times as high as its foot of 4.0 cm² is wide", "Let the bed cool")]
+    [InlineData(180, 10, "Discs of 15 mm, one layer thick, under the ends: a foot of 180 mm lifts there first", "Leave it on the bed")]
+    public void Of_box_says_what_to_do_with_its_numbers(double x, double z, string grip, string cooling)
+    {
+        IReadOnlyList<string> words = PrintAdvice.Of(TestParts.Slice(TestParts.Box(x * 1e-3, 20e-3, z * 1e-3))).Words;
+        Assert.Equal(3, words.Count);
+        Assert.StartsWith(grip, words[0], StringComparison.Ordinal);
+        Assert.StartsWith(cooling, words[1], StringComparison.Ordinal);
+        Assert.StartsWith("Dry the filament", words[2], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void FilamentUse_is_the_volume_in_another_shape()
     {
@@ -30,5 +42,16 @@ public sealed class PrintAdviceTests
         Assert.Equal(0.127, use.SpoolShare, 1e-12);
         Assert.Equal(3.175, use.Cost, 1e-12);
         Assert.Equal(-0.027, use.Rest(0.1), 1e-12);
+        Assert.Equal(0.254, FilamentUse.Of(100e-6, 1270, 0.5, 25).SpoolShare, 1e-12);
+    }
+
+    [Fact]
+    public void FilamentUse_refuses_what_means_nothing()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => FilamentUse.Of(-1e-6, 1270, 1, 25));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FilamentUse.Of(1e-6, 0, 1, 25));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FilamentUse.Of(1e-6, 1270, 0, 25));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FilamentUse.Of(1e-6, 1270, 1, -1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FilamentUse.Of(1e-6, 1270, 1, 25, diameter: 0));
     }
 }

@@ -108,8 +108,17 @@ public sealed class PrintStopsTests
         (StopPlan plan, List<Finding> findings) = Plan(block, Item(left, "left"), Item(right, "right") with { Height = 5.5e-3 });
         PrintStop stop = Assert.Single(plan.Stops);
         Assert.Equal("left, right", string.Join(", ", stop.Items.Select(i => i.Name)));
-        Assert.True(stop.Items[1].Clearance < 0);
-        Assert.Equal("stop-item-proud", Assert.Single(findings).Code);
+        // The floor lies at 5.0, the roof's first layer at 9.8: 5.5 mm stick out by 0.7.
+        Assert.Equal(-0.7e-3, stop.Items[1].Clearance, 1e-9);
+        Finding proud = Assert.Single(findings);
+        Assert.Equal(("stop-item-proud", true, "-0.70 mm"), (proud.Code, proud.IsError, proud.Value));
+        Assert.Contains($"sticks out 0.70 mm above the layers at layer {stop.LayerNumber} ", proud.Message, StringComparison.Ordinal);
+        // What lies just under the nozzle is no error, but may be struck.
+        (_, findings) = Plan(block, Item(left, "left"), Item(right, "right") with { Height = 4.78e-3 });
+        Finding close = Assert.Single(findings);
+        Assert.Equal(("stop-item-proud", Severity.Caution, "0.02 mm"), (close.Code, close.Severity, close.Value));
+        Assert.Contains($"lies only 0.02 mm under layer {stop.LayerNumber} ", close.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Raise the pocket allowance by 0.08 mm", close.Remedy, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -67,6 +67,49 @@ public sealed class PrintTimeTests
         Assert.True(print.Seconds.Low < print.Seconds.Value && print.Seconds.Value < print.Seconds.High);
     }
 
+    [Theory]
+    [InlineData(0.15, 42.426407)]
+    [InlineData(0.01, 60)]
+    [InlineData(0, 60)]
+    public void Of_core_takes_the_time_worked_by_hand(double share, double speed)
+    {
+        // Bends of the gyroid: √(a × 0.4 × width / share) = √(1500 × 0.4 × 0.45 / 0.15) = 42.4 mm/s; with thinner infill its own speed of 60 mm/s decides. Ways between lines: a fifth of all lines at 150 mm/s.
+        double stretch = Math.PI * 57.3 * 27.3 / 180, infill = share * 57.3 * 27.3 / 0.45, lines = 178.2 + 345.6 + infill;
+        double byHand = 178.2 / 45 * (45.0 / 40 + 40.0 / 1500) + 345.6 / 45 * (45.0 / 60 + 60.0 / 1500) + infill / stretch * (stretch / speed + speed / 1500) + 0.2 * lines / 150 + 1.5;
+        LayerTime core = PrintTime.Of(Box(share), Printer with { TravelShare = 0.2, LeastLayerTime = 0 }).Layers[10];
+        Assert.Equal(byHand, core.Seconds, 1e-6);
+        Assert.False(core.IsHeldBack);
+    }
+
+    [Fact]
+    public void Of_a_ring_gains_where_it_bends_the_other_way()
+    {
+        // An L, 60 mm and 60 mm, arms 30 mm: five corners lose twice half a line each, the sixth, which bends the other way, gains a quarter circle of half a line. All six are sharp: stretches of 240/6 = 40 mm.
+        PartLayers box = Box(0);
+        Layer el = box.Layers[10] with { Outline = [[new(0, 0), new(0.06, 0), new(0.06, 0.03), new(0.03, 0.03), new(0.03, 0.06), new(0, 0.06)]], CoreArea = 0, WallLength = 0.3, InsideArea = 0.06 * 0.03 };
+        LayerTime time = PrintTime.Of(box with { Layers = [el] }, Printer with { LeastLayerTime = 0, LayerChange = 0 }).Layers[0];
+        double outer = 240 - (10 - Math.PI / 2) * 0.225, inner = 300 - outer, solid = 0.06 * 0.03 / 0.45e-6 * 1e-3;
+        Assert.Equal(outer * 1e-3, time.OuterWall, 1e-9);
+        Assert.Equal(inner * 1e-3, time.InnerWalls, 1e-9);
+        double stretch = Math.PI * 60 * 30 / 240;
+        Assert.Equal(outer / 40 * (40.0 / 40 + 40.0 / 1500) + inner / 40 * (40.0 / 60 + 60.0 / 1500) + (solid * 1e3 / stretch) * (stretch / 60 + 60.0 / 1500), time.Seconds, 1e-5);
+    }
+
+    [Fact]
+    public void Of_parts_of_unlike_height_goes_on_with_the_taller_one_alone()
+    {
+        PrinterModel printer = Printer with { LeastLayerTime = 0 };
+        PartLayers tall = Box(), low = tall with { Layers = [.. tall.Layers.Take(12)] };
+        PrintEstimate alone = PrintTime.Of(tall, printer), both = PrintTime.Of([low, tall], printer);
+        Assert.Equal(20, both.Layers.Count);
+        Assert.Equal(2 * (alone.Layers[11].Seconds - 1.5) + 1.5, both.Layers[11].Seconds, 1e-9);
+        Assert.Equal(alone.Layers[12].Seconds, both.Layers[12].Seconds, 1e-12);
+        // Its own doubt, not that of the start.
+        double printing = both.Seconds.Value - printer.StartTime;
+        Assert.Equal(printer.StartTime + 0.85 * printing, both.Seconds.Low, 1e-9);
+        Assert.Equal(printer.StartTime + 1.25 * printing, both.Seconds.High, 1e-9);
+    }
+
     [Fact]
     public void Of_box_is_held_down_by_flow_and_by_the_first_layer()
     {
@@ -105,7 +148,10 @@ public sealed class PrintTimeTests
     public void Of_refuses_what_means_nothing()
     {
         Assert.Throws<ArgumentException>(() => PrintTime.Of([], Printer));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PrintTime.Of(Box(), Printer with { Acceleration = 0 }));
+        foreach (PrinterModel impossible in (PrinterModel[])[
+            Printer with { OuterWallSpeed = 0 }, Printer with { InnerWallSpeed = -1 }, Printer with { SolidSpeed = 0 }, Printer with { InfillSpeed = double.NaN }, Printer with { TravelSpeed = 0 }, Printer with { FlowLimit = 0 },
+            Printer with { Acceleration = 0 }, Printer with { TravelShare = -0.1 }, Printer with { LayerChange = -1 }, Printer with { LeastLayerTime = -1 }, Printer with { StartTime = -1 }, Printer with { FirstLayerFactor = 0 }])
+            Assert.Throws<ArgumentOutOfRangeException>(() => PrintTime.Of(Box(), impossible));
         Assert.Throws<ArgumentException>(() => PrintTime.Of([Box(), Box() with { Settings = TestParts.Settings with { LayerHeight = 0.3e-3 } }], Printer));
     }
 }

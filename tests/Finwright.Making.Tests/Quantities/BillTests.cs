@@ -60,6 +60,10 @@ public sealed class BillTests
         Assert.Equal(40 + 3 + 2 + 6 + 7 + 5, bill.Bought, 9);
         Assert.DoesNotContain(bill.Lines, line => line.Item.Contains("resin", StringComparison.Ordinal) || line.Item.Contains("gauge", StringComparison.Ordinal));
         Assert.DoesNotContain(Bill.Of(prices, 1.5, 0, 0, 0, []).Lines, line => line.Item.Contains("sheet", StringComparison.Ordinal));
+        // Spools of 0.75 kg: two for a kilogram. Two pieces of 0.6 m: 1.2 m are used, two rods bought.
+        Bill small = Bill.Of(prices with { Spool = 0.75 }, 1, 0, 0, 0, [new(HardwareKind.CarbonRod, "4 mm carbon rod", 0.6, 2, "blade")]);
+        Assert.Equal((2, 0.75, 20, 30), (small.Lines[0].Packs, small.Lines[0].PackSize, small.Lines[0].Used, small.Lines[0].Bought));
+        Assert.Equal((1.2, 2, 4.8, 8), (small.Lines[1].Amount, small.Lines[1].Packs, Math.Round(small.Lines[1].Used, 9), small.Lines[1].Bought));
         // A spool that is just used up is one spool, and a gauge may need the next.
         Assert.Equal(1, Bill.Of(prices, 1, 0, 0, 0, []).Lines[0].Packs);
         Assert.Equal(2, Bill.Of(prices, 1, 0.01, 0, 0, []).Lines[0].Packs);
@@ -74,9 +78,20 @@ public sealed class BillTests
     [InlineData(new[] { 0.6, 0.6, 0.3, 0.3 }, 2)]
     [InlineData(new double[0], 0)]
     [InlineData(new[] { 1.2 }, 2)]
+    // What was cut from a rod is not there for the next piece; what is left of a second one is.
+    [InlineData(new[] { 0.5, 0.3, 0.3 }, 2)]
+    [InlineData(new[] { 2.3, 0.6 }, 3)]
+    [InlineData(new[] { 2.3, 0.8 }, 4)]
     public void RodsFor_packs_the_pieces_into_metres(double[] pieces, int rods) => Assert.Equal(rods, Bill.RodsFor(pieces));
 
     [Fact]
-    public void Of_refuses_amounts_that_are_no_numbers() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => Bill.Of(PriceList, double.NaN, 0, 0, 0, []));
+    public void Of_refuses_amounts_that_are_no_numbers()
+    {
+        for (int bad = 0; bad < 4; bad++)
+        {
+            double[] amounts = [0.1, 0.1, 0.1, 0.1];
+            amounts[bad] = bad % 2 == 0 ? double.NaN : -1;
+            Assert.Throws<ArgumentOutOfRangeException>(() => Bill.Of(PriceList, amounts[0], amounts[1], amounts[2], amounts[3], []));
+        }
+    }
 }

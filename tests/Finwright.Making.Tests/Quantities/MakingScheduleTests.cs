@@ -58,9 +58,16 @@ public sealed class MakingScheduleTests
         Assert.Equal((4 * Hour, 10 * 60.0), Of("print plate 2 of 2"));
         Assert.Equal((Hour + 10 * 60, 40 * 60.0), Of("try nuts"));
         Assert.Equal((6.5 * Hour + 36 * 60, 66 * 60.0), Of("pour the blade, 2 pours"));
+        Assert.Equal((0.5 * Hour, 5 * 60.0), Of("print the gauge"));
+        Assert.Equal((15 * 60.0, 15 * 60.0), Of("try the gauge"));
+        Assert.Equal((25 * 60.0, 25 * 60.0), Of("turn to the base"));
+        Assert.Equal((12 * Hour, 40 * 60.0), Of("bond the strip"));
         Assert.Equal((20 * Hour, 10 * 60.0), Of("let the blade cure"));
         Assert.Equal((30 * Hour, 10 * 60.0), Of("let the base cure"));
         Assert.Equal(24 * Hour, MakingSchedule.Of(Work with { BladeCure = null }).Steps.Single(step => step.Name == "let the blade cure").Elapsed);
+        Assert.StartsWith("Until it can be handled", Step("let the blade cure").Reason, StringComparison.Ordinal);
+        Assert.Contains(MakingSchedule.Of(Work with { Plates = [Hour] }).Steps, step => step.Name == "print");
+        Assert.Contains(MakingSchedule.Of(Work).Steps, step => step.Name == "pour the blade");
         Assert.StartsWith("With 1 pause:", Step("print plate 1").Reason, StringComparison.Ordinal);
         Assert.StartsWith("Look at", Step("print plate 2").Reason, StringComparison.Ordinal);
         // After 30 h in the bath the base is hard for sanding already, after the strip even more.
