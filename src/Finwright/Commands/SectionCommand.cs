@@ -27,7 +27,7 @@ internal sealed class SectionCommand : ProgramCommand
     private readonly Option<double?> _thickness = Inputs.Number("--thickness-percent", "percent", "Scale the section to this thickness ratio.");
     private readonly Option<double?> _trailingEdge = Inputs.Number("--trailing-edge-percent", "percent", "Make the trailing edge this thick, as a share of the chord.");
     private readonly Option<int?> _points = Inputs.Whole("--points", $"Points once round; {UsualPoints} if left out.", 5, 10_001);
-    private readonly Option<double?> _reynolds = Inputs.Number("--reynolds", "number", "Work out the flow past the section at this Reynolds number (speed times chord over viscosity), 50000 to 5000000.");
+    private readonly Option<double?> _reynolds = Inputs.Number("--reynolds", "number", $"Work out the flow past the section at this Reynolds number (speed times chord over viscosity), {SectionFlow.LeastReynolds:0} to {SectionFlow.GreatestReynolds:0}.");
     private readonly Option<string?> _alpha = Inputs.Text("--alpha", "degrees", $"Angles of attack as first:last:step, within -20 to 20; {UsualAngles} if left out.");
     private readonly Option<double?> _n = Inputs.Number("--n", "number", "Amplification exponent at which a laminar layer turns turbulent: 9 in a quiet tunnel and if left out, 4 to 6 in chop.");
     private readonly Option<double?> _trip = Inputs.Number("--trip", "share", "Trip both sides here, as a share of the chord from the nose, 0 to 1.");

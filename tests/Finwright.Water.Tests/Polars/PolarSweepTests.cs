@@ -123,6 +123,14 @@ public sealed class PolarSweepTests
     }
 
     [Fact]
+    public void Reynolds_numbers_reach_the_widest_root_at_the_highest_speed_in_warm_water_and_no_farther_than_the_method()
+    {
+        // 0.25 m at 20 m/s; fresh water of 30 °C has 0.80e-6 m²/s (from memory).
+        Assert.InRange(PolarGrid.GreatestReynoldsNumber, 0.25 * 20 / 0.80e-6, SectionFlow.GreatestReynolds);
+        Assert.InRange(PolarGrid.AllReynoldsNumbers[^1] / PolarGrid.AllReynoldsNumbers[^2], 1.4, 1.5);
+    }
+
+    [Fact]
     public void The_whole_row_runs_from_end_to_end_of_the_method()
     {
         Assert.Equal(PolarGrid.LeastReynoldsNumber, PolarGrid.AllReynoldsNumbers[0]);
