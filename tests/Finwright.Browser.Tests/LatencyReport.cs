@@ -10,7 +10,11 @@ public sealed class LatencyReport(BrowserFixture browser)
 {
     // The first changes of a page that was just started are slower: the compiler still works at it.
     private const int Changes = 30, ToWarmUp = 6;
+    private const string FirstPaint = "the address is opened → first paint";
     private static readonly string[] Stages = ["a slider is moved → the sentence of the chapter says so", "→ the fin is drawn anew in three dimensions", "→ quick verdicts"];
+
+    // What a laptop with a graphics card should do, milliseconds.
+    private static readonly Dictionary<string, int> Aims = new() { [FirstPaint] = 1500, [Stages[1]] = 50, [Stages[2]] = 200 };
 
     // Moves a slider and notes when each part of the page follows.
     private const string Measured = """
@@ -77,8 +81,9 @@ public sealed class LatencyReport(BrowserFixture browser)
         text.Append(CultureInfo.InvariantCulture, $"# How fast the page follows the hand\n\nMeasured {DateTime.UtcNow:yyyy-MM-dd} on {Cpu()}, {Environment.ProcessorCount} processors, Chromium without a screen and without a graphics card, commit {Commit()}; one tab, the demo design \"Fairway upright\", {Changes} changes of its span by the slider after {ToWarmUp} to warm up. ");
         text.Append("Written by `FINWRIGHT_LATENCY=1 dotnet run --project tests/Finwright.Browser.Tests -- -class \"*LatencyReport\"`; compare only runs of one machine. Not held by a test.\n\n");
         text.Append(CultureInfo.InvariantCulture, $"Load of the machine over the last minute when this was written: {File.ReadAllText("/proc/loadavg").Split(' ')[0]}.\n\n");
-        text.Append("| From → to | median | 9 of 10 | worst | measured |\n| --- | --- | --- | --- | --- |\n");
-        Row("the address is opened → first paint", paints);
+        text.Append("The aims are those of a laptop with a graphics card. Here program, browser and the drawing of the fin in software share the processors, and what is worked out next begins before the fin is drawn: of the time to the drawn fin, about a third goes into reading, lofting and keeping the change, the rest into carrying and drawing it.\n\n");
+        text.Append("| From → to | aim | median | 9 of 10 | worst | measured |\n| --- | --- | --- | --- | --- | --- |\n");
+        Row(FirstPaint, paints);
         for (int stage = 0; stage < Stages.Length; stage++)
             Row(Stages[stage], times[stage]);
         return text.ToString();
@@ -87,7 +92,7 @@ public sealed class LatencyReport(BrowserFixture browser)
         {
             double[] sorted = [.. all.Where(double.IsFinite).Order()];
             string At(double share) => sorted.Length == 0 ? "not seen" : string.Create(CultureInfo.InvariantCulture, $"{sorted[(int)Math.Min(sorted.Length - 1, share * sorted.Length)]:F0} ms");
-            text.Append(CultureInfo.InvariantCulture, $"| {name} | {At(0.5)} | {At(0.9)} | {At(1)} | {sorted.Length} of {all.Count} |\n");
+            text.Append(CultureInfo.InvariantCulture, $"| {name} | {(Aims.TryGetValue(name, out int aim) ? $"{aim} ms" : "none")} | {At(0.5)} | {At(0.9)} | {At(1)} | {sorted.Length} of {all.Count} |\n");
         }
     }
 
