@@ -55,7 +55,7 @@ internal sealed class Visit : IAsyncDisposable
     public static Task IsLive(IPage page) => page.WaitForSelectorAsync("body[data-live]");
 
     /// <summary>Fails the test when anything went wrong that was not expected.</summary>
-    public void NothingWentWrong() => Assert.Empty(_wrong);
+    public void NothingWentWrong() => Assert.True(_wrong.IsEmpty, string.Join("\n", _wrong));
 
     public async ValueTask DisposeAsync() => await _context.CloseAsync();
 

@@ -13,6 +13,7 @@ public sealed class SceneBook : OfferBook<Func<byte[]?>>
     internal static void Map(IEndpointRouteBuilder web) => web.MapGet("/api/scene/{name}", (string name, SceneBook book, HttpContext context) =>
     {
         context.Response.Headers.CacheControl = "no-store";
-        return book.Find(name)?.Invoke() is { } scene ? Results.Bytes(scene, "application/octet-stream") : Results.NotFound();
+        // Who asks for a scene while its page is left gets nothing, which is no fault.
+        return book.Find(name)?.Invoke() is { } scene ? Results.Bytes(scene, "application/octet-stream") : Results.NoContent();
     });
 }

@@ -369,8 +369,8 @@ export function open(host, figure) {
             const { address, surface } = wanted, mark = { input: moved, asked: wanted.asked };
             wanted = null;
             try {
-                const answer = await fetch(address, { cache: "no-store" });
-                if (answer.ok && !closed) {
+                const answer = await fetch(address, { cache: "no-store" }), isThere = answer.status === 200;
+                if (isThere && !closed) {
                     const next = read(await answer.arrayBuffer());
                     mark.fetched = performance.now();
                     put(next);
@@ -379,7 +379,7 @@ export function open(host, figure) {
                     mark.surface = surface;
                     stamp = mark;
                 }
-                host.dataset.shown = answer.ok ? address : "";
+                host.dataset.shown = isThere ? address : "";
             } catch (fault) {
                 // The page lost Finwright: it comes back with a reload. Anything else is a fault to be seen.
                 if (!(fault instanceof TypeError))
