@@ -13,7 +13,9 @@ public sealed class SceneBook : OfferBook<Func<byte[]?>>
     internal static void Map(IEndpointRouteBuilder web) => web.MapGet("/api/scene/{name}", (string name, SceneBook book, HttpContext context) =>
     {
         context.Response.Headers.CacheControl = "no-store";
+        if (book.Find(name)?.Invoke() is { } scene)
+            return Results.Bytes(scene, "application/octet-stream");
         // Who asks for a scene while its page is left gets nothing, which is no fault.
-        return book.Find(name)?.Invoke() is { } scene ? Results.Bytes(scene, "application/octet-stream") : Results.NoContent();
+        return UnguessableName.IsOne(name) ? Results.NoContent() : Results.NotFound();
     });
 }
