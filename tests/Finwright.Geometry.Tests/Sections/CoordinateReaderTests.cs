@@ -7,6 +7,8 @@ namespace Finwright.Geometry.Tests.Sections;
 
 public sealed class CoordinateReaderTests
 {
+    private static readonly CoordinateLayout Plain = new(PointOrder.StarboardTailFirst, " ", DecimalComma: false, HeadingLines: 0, Comments: false, Chord: 1, Rotation: 0, LineEnd: "\n");
+
     [Fact]
     public void Read_gives_back_a_random_section_from_a_random_layout() =>
         Gen.Select(SectionGenerators.FinLike, CoordinateLayout.Any, Gen.Int[30, 120], Gen.Double[0.0, 0.02]).Hold(
@@ -30,8 +32,7 @@ public sealed class CoordinateReaderTests
     public void Read_of_plain_columns_gives_a_symmetric_section_back_symmetric()
     {
         FourDigitSection section = new(0, 0, 9);
-        CoordinateLayout plain = new(PointOrder.StarboardTailFirst, " ", DecimalComma: false, HeadingLines: 0, Comments: false, Chord: 1, Rotation: 0, LineEnd: "\n");
-        CoordinateReading reading = Read(plain.Write(section, 100));
+        CoordinateReading reading = Read(Plain.Write(section, 100));
         Assert.Empty(reading.Problems);
         Assert.Equal(0, reading.Section!.MaximumCamber);
         Assert.InRange(Farthest(section, reading.Section), 0, 1e-4);
@@ -49,8 +50,7 @@ public sealed class CoordinateReaderTests
     [InlineData("-64", false)]
     public void Read_takes_the_numbers_of_a_section_for_its_title_and_no_point_with_a_slip_in_it(string first, bool isTitle)
     {
-        CoordinateLayout plain = new(PointOrder.StarboardTailFirst, " ", DecimalComma: false, HeadingLines: 0, Comments: false, Chord: 1, Rotation: 0, LineEnd: "\n");
-        CoordinateReading reading = Read(first + "\n" + plain.Write(new FourDigitSection(0, 0, 9), 100));
+        CoordinateReading reading = Read(first + "\n" + Plain.Write(new FourDigitSection(0, 0, 9), 100));
         Assert.Equal(isTitle, reading.Problems.Count == 0);
         Assert.All(reading.Problems, problem => Assert.Equal(1, problem.Line));
     }

@@ -33,8 +33,8 @@ public sealed class IgnitionTests
     [Fact]
     public void Share_tells_whether_a_body_that_uses_up_nothing_finds_a_temperature_to_stay_at()
     {
-        // Semenov's balance itself: at the greatest rate, heat made and heat shed meet at some temperature above the surroundings, or at none. 1/e holds for E much above R T; here E/(R T) is 16,
-        // which shifts the edge by some 7 % (R T/E, from memory).
+        // Semenov's balance itself: at the greatest rate, heat made and heat shed meet at some temperature above the surroundings, or at none. 1/e holds for E much above R T; here E/(R T) is 18 to 22,
+        // which shifts the edge by some 5 % (R T/E, from memory).
         const double Surroundings = 295.15;
         CureRate rate = CureRate.Of(CureCases.Infusion);
         double share = Ignition.Share(rate, 1, Surroundings), conversion = rate.Greatest(Surroundings).Conversion;

@@ -107,7 +107,7 @@ public sealed class LongUseTests : IDisposable
         FinDesign With(Func<Outline, Outline> change) => fin with { Shape = fin.Shape with { Outline = change(fin.Shape.Outline) } };
     }
 
-    /// <summary>Half an hour: in the sea, in the box and on the bench, every time anew.</summary>
+    /// <summary>Takes half an hour.</summary>
     [Fact]
     [Trait("Pace", "long")]
     public void Two_thousand_fins_assessed_down_to_their_strength_leave_no_growth()
@@ -122,7 +122,7 @@ public sealed class LongUseTests : IDisposable
         middle.IsNotOutgrown();
         Assert.Equal(Room, stages.Count);
 
-        // Another blade now and then, another rider and another weight on the bench every time.
+        // Another rider every time, so other loads, bending and verdicts; another blade now and then, so other sections, plate and bench.
         void Work(int from, int to)
         {
             for (int i = from; i < to; i++)

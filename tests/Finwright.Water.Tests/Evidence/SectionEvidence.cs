@@ -94,7 +94,7 @@ internal static class SectionEvidence
     private static IEnumerable<EvidenceRow> SixSeriesSections()
     {
         const string Topic = "Sections with long laminar layers (6-series), smooth, Reynolds number 9 million";
-        const string Source = "USAF DATCOM, table 4.1.1-B; ordinates from memory";
+        const string Source = "NACA section data as in USAF DATCOM, table 4.1.1-B, a transcription not checked against the print; ordinates from memory";
         foreach ((string name, double slope, double greatest, double least) in new[]
         {
             ("63-006", 0.110, 0.87, 0.0042), ("63-009", 0.110, 1.15, 0.0041), ("63-012", 0.114, 1.45, 0.0043), ("64-006", 0.110, 0.80, 0.0040), ("64-009", 0.110, 1.17, 0.0040), ("64A010", 0.110, 1.23, 0.0042),
