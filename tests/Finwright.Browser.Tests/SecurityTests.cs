@@ -130,6 +130,16 @@ public sealed partial class SecurityTests(GuardedPage page) : IClassFixture<Guar
         Assert.Matches(Policy(), Assert.Single(refused.Headers.GetValues("Content-Security-Policy")));
     }
 
+    [Theory]
+    [InlineData("/api/scene/0123456789abcdef0123456789abcdef?n=1", HttpStatusCode.NoContent)]
+    [InlineData("/api/scene/0123456789abcdef0123456789abcdeX?n=1", HttpStatusCode.NotFound)]
+    [InlineData("/api/scene/0123456789abcdef?n=1", HttpStatusCode.NotFound)]
+    public async Task A_scene_whose_page_was_left_is_nothing_and_any_other_name_is_not_found(string path, HttpStatusCode status)
+    {
+        using HttpResponseMessage answer = await page.Ask(path);
+        Assert.Equal(status, answer.StatusCode);
+    }
+
     [Fact]
     public async Task A_page_that_is_not_there_says_so_and_leads_on()
     {
